@@ -1,0 +1,36 @@
+import { clampedAsin, inRange } from './numeric.ts';
+import { radialMismatch, rimContactTranslation } from './mismatch.ts';
+import { isFlat, type SphericalSocket } from './spherical-socket.ts';
+
+/** Where a sideways translation has brought the ball: still on the hollow, or already on the rim. */
+export type ContactPlace = 'inside' | 'rim';
+
+/** The contact between ball and socket at one translation. */
+export interface Contact {
+  readonly place: ContactPlace;
+  /** Tilt φ of the common normal from the socket's centre line, rad, 0 … π/2. */
+  readonly angle: number;
+}
+
+/**
+ * Where and at what tilt the ball touches the socket when its centre stands `translation` from the centre line.
+ *
+ * Inside the cup sin φ = x/m; over the rim sin φ = (w/2 − x)/r. A conforming pair (m = 0) is on the rim from the start.
+ *
+ * @param translation mm, 0 … width/2
+ * @throws RangeError where the translation is outside that range, or the ball as in {@link radialMismatch}
+ */
+export function contactAt(
+  socket: SphericalSocket,
+  ballRadius: number,
+  translation: number,
+): Contact {
+  const halfWidth = socket.width / 2;
+  const mismatch = radialMismatch(socket, ballRadius);
+  inRange('translation', translation, 0, halfWidth, 'mm (half the width)');
+  if (isFlat(socket)) return { place: 'inside', angle: 0 };
+  if (translation < rimContactTranslation(socket, ballRadius)) {
+    return { place: 'inside', angle: clampedAsin(translation / mismatch) };
+  }
+  return { place: 'rim', angle: clampedAsin((halfWidth - translation) / ballRadius) };
+}

@@ -1,0 +1,52 @@
+/** Every tolerance and guard of the geometry module. Lengths in mm, angles in rad. */
+
+/** Relative slack within which two lengths count as equal: a radius rebuilt from a depth differs from the given one by rounding only. */
+export const LENGTH_TOLERANCE = 1e-9;
+
+/** An angle this close to a right angle (rad) is treated as one: its tangent is infinite, not merely large. */
+export const RIGHT_ANGLE_TOLERANCE = 1e-9;
+
+export const RIGHT_ANGLE = Math.PI / 2;
+
+/**
+ * Returns `value` if it is a finite number in [min, max].
+ *
+ * @throws RangeError naming the argument, the value and the allowed range.
+ */
+export function inRange(
+  name: string,
+  value: number,
+  min: number,
+  max: number,
+  unit: string,
+): number {
+  if (typeof value !== 'number' || !Number.isFinite(value) || value < min || value > max) {
+    const upper = Number.isFinite(max) ? `${max}` : 'any larger finite value';
+    const suffix = unit === '' ? '' : ` ${unit}`;
+    throw new RangeError(`${name} is ${value}; allowed: ${min} to ${upper}${suffix}`);
+  }
+  return value;
+}
+
+/** As {@link inRange}, without the lower end: `value` must be finite and greater than 0. */
+export function positive(name: string, value: number, unit: string): number {
+  if (typeof value !== 'number' || !Number.isFinite(value) || value <= 0) {
+    throw new RangeError(`${name} is ${value}; allowed: any finite value above 0 ${unit}`);
+  }
+  return value;
+}
+
+/** Arc sine (rad) of a ratio that rounding may have carried a hair outside [−1, 1]. */
+export function clampedAsin(ratio: number): number {
+  return Math.asin(Math.max(-1, Math.min(1, ratio)));
+}
+
+/** Square root of a difference that rounding may have carried a hair below 0. */
+export function clampedSqrt(square: number): number {
+  return Math.sqrt(Math.max(0, square));
+}
+
+/** Tangent of an angle in [0, ∞); Infinity at and beyond a right angle, never a negative number. */
+export function slopeOf(angle: number): number {
+  return angle >= RIGHT_ANGLE - RIGHT_ANGLE_TOLERANCE ? Infinity : Math.tan(angle);
+}
