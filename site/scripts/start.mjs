@@ -1,0 +1,16 @@
+import { prepare } from './prepare.mjs';
+import { runTool } from './run.mjs';
+
+/** From a bare clone to a running site: install, build, serve. */
+try {
+  await prepare();
+  const code = await runTool('astro', ['build', '--silent']);
+  if (code !== 0) throw new Error('The site did not build; what went wrong is above.');
+  // Loaded only now: it needs the installed packages.
+  const { serveUntilEnded } = await import('./serve.mjs');
+  await serveUntilEnded();
+  console.log('Ctrl-C ends it.');
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exit(1);
+}
