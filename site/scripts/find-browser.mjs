@@ -30,7 +30,7 @@ const usualPlaces = {
  * @throws Error where CHROMIUM_PATH names something that does not run
  */
 export async function findBrowser() {
-  const given = process.env['CHROMIUM_PATH'];
+  const given = process.env.CHROMIUM_PATH;
   if (given !== undefined && given !== '') {
     if (isUsable(given)) return given;
     throw new Error(`CHROMIUM_PATH is ${given}, which is no Chromium ${OLDEST_MAJOR} or later.`);
@@ -49,11 +49,14 @@ export async function requireBrowser() {
 }
 
 function systemBrowsers() {
-  const onPath = (process.env['PATH'] ?? '')
+  const onPath = (process.env.PATH ?? '')
     .split(delimiter)
     .flatMap((folder) => names.map((name) => join(folder, name)));
   const { platform } = process;
-  return [...onPath, ...(platform === 'darwin' || platform === 'win32' ? usualPlaces[platform] : [])];
+  return [
+    ...onPath,
+    ...(platform === 'darwin' || platform === 'win32' ? usualPlaces[platform] : []),
+  ];
 }
 
 /** Whether a file is a browser that starts and is new enough. Windows opens a window when asked, so there it must exist only. */

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { findBrowser } from './find-browser.mjs';
-import { isMain } from './project.mjs';
+import { fail, isMain } from './project.mjs';
 import { run, runTool } from './run.mjs';
 
 /**
@@ -15,7 +15,9 @@ export async function ensureBrowser() {
   if (found !== undefined) return found;
 
   const isDebianRoot = existsSync('/etc/debian_version') && process.getuid?.() === 0;
-  console.log('No Chromium or Chrome on this machine. Installing the one that comes with Playwright.');
+  console.log(
+    'No Chromium or Chrome on this machine. Installing the one that comes with Playwright.',
+  );
   await runTool('playwright', ['install', ...(isDebianRoot ? ['--with-deps'] : []), 'chromium']);
   const own = await findBrowser();
   if (own !== undefined) return own;
@@ -34,10 +36,5 @@ export async function ensureBrowser() {
 }
 
 if (isMain(import.meta.url)) {
-  try {
-    console.log(await ensureBrowser());
-  } catch (error) {
-    console.error(error instanceof Error ? error.message : error);
-    process.exit(1);
-  }
+  console.log(await ensureBrowser().catch(fail));
 }

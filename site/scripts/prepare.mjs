@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { currentNode } from './current-node.mjs';
-import { isMain, root } from './project.mjs';
+import { fail, isMain, root } from './project.mjs';
 import { run } from './run.mjs';
 
 /**
@@ -41,14 +41,17 @@ function whyInstall() {
  * @returns {Record<string, { version?: string, optional?: boolean }>}
  */
 function packagesOf(lockfile) {
-  return JSON.parse(readFileSync(lockfile, 'utf8')).packages;
+  const { packages } = /** @type {{ packages: ReturnType<typeof packagesOf> }} */ (
+    JSON.parse(readFileSync(lockfile, 'utf8'))
+  );
+  return packages;
 }
 
 /** How to start npm: the very one that runs this script where there is one, else the one on the path. */
 function npm() {
-  const script = process.env['npm_execpath'];
+  const script = process.env.npm_execpath;
   if (script !== undefined && basename(script) === 'npm-cli.js') {
-    return { command: process.env['npm_node_execpath'] ?? process.execPath, args: [script] };
+    return { command: process.env.npm_node_execpath ?? process.execPath, args: [script] };
   }
   return process.platform === 'win32'
     ? { command: 'cmd', args: ['/c', 'npm'] }
@@ -56,8 +59,5 @@ function npm() {
 }
 
 if (isMain(import.meta.url)) {
-  await prepare().catch((/** @type {Error} */ error) => {
-    console.error(error.message);
-    process.exit(1);
-  });
+  await prepare().catch(fail);
 }

@@ -10,7 +10,7 @@ export const dist = join(root, 'dist');
 export const artefacts = join(root, 'artefacts');
 
 /** The path the site is served under, with a slash at either end. */
-export function basePath(base = process.env['BASE_PATH'] ?? '/') {
+export function basePath(base = process.env.BASE_PATH ?? '/') {
   const inner = base.split('/').filter(Boolean).join('/');
   return inner === '' ? '/' : `/${inner}/`;
 }
@@ -19,6 +19,17 @@ export function basePath(base = process.env['BASE_PATH'] ?? '/') {
 export function isMain(/** @type {string} */ moduleUrl) {
   const entry = process.argv[1];
   return entry !== undefined && moduleUrl === pathToFileURL(entry).href;
+}
+
+/**
+ * Ends the process with an error's message.
+ *
+ * @param {unknown} error
+ * @returns {never}
+ */
+export function fail(error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exit(1);
 }
 
 /** The built site's folder, or an error saying what to do first. */

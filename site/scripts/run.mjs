@@ -54,7 +54,7 @@ export function run(command, args, env = {}) {
  */
 export function runTool(name, args, env = {}) {
   const node = currentNode();
-  const path = `${dirname(node)}${delimiter}${process.env['PATH'] ?? ''}`;
+  const path = `${dirname(node)}${delimiter}${process.env.PATH ?? ''}`;
   return run(node, [entryOf(name), ...args], {
     PATH: path,
     ASTRO_TELEMETRY_DISABLED: '1',
@@ -65,8 +65,9 @@ export function runTool(name, args, env = {}) {
 function entryOf(/** @type {string} */ name) {
   const [packageName = name, command = packageName] = name.split(' ');
   const folder = join(root, 'node_modules', packageName);
-  /** @type {{ bin?: string | Record<string, string> }} */
-  const { bin } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const { bin } = /** @type {{ bin?: string | Record<string, string> }} */ (
+    JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'))
+  );
   const entry = typeof bin === 'string' ? bin : bin?.[command];
   if (entry === undefined) throw new Error(`The package ${packageName} has no command ${command}`);
   return join(folder, entry);

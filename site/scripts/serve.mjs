@@ -2,7 +2,7 @@ import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
 import sirv from 'sirv';
-import { basePath, builtSite, isMain } from './project.mjs';
+import { basePath, builtSite, fail, isMain } from './project.mjs';
 
 const USUAL_PORT = 4400;
 
@@ -93,7 +93,7 @@ function listen(server, port, orAnother) {
 
 /** Serves until the process is told to end; prints the address in one line. */
 export async function serveUntilEnded() {
-  const given = process.env['PORT'];
+  const given = process.env.PORT;
   const { address, close } = await serve(given === undefined ? {} : { port: Number(given) });
   for (const signal of ['SIGINT', 'SIGTERM']) {
     process.on(signal, () => {
@@ -104,8 +104,5 @@ export async function serveUntilEnded() {
 }
 
 if (isMain(import.meta.url)) {
-  await serveUntilEnded().catch((/** @type {Error} */ error) => {
-    console.error(error.message);
-    process.exit(1);
-  });
+  await serveUntilEnded().catch(fail);
 }

@@ -1,4 +1,5 @@
 import { prepare } from './prepare.mjs';
+import { fail } from './project.mjs';
 import { runTool } from './run.mjs';
 
 /** From a bare clone to a running site: install, build, serve. */
@@ -11,6 +12,5 @@ try {
   await serveUntilEnded();
   console.log('Ctrl-C ends it.');
 } catch (error) {
-  console.error(error instanceof Error ? error.message : error);
-  process.exit(1);
+  fail(error);
 }
