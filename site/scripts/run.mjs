@@ -20,7 +20,7 @@ for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM'])) {
  *
  * @param {string} command
  * @param {readonly string[]} args
- * @param {Readonly<Record<string, string>>} [env] added to this process's own
+ * @param {Readonly<Record<string, string | undefined>>} [env] added to this process's own; undefined takes one out
  * @returns {Promise<number>} its exit code; 1 where a signal ended it or it could not start
  */
 export function run(command, args, env = {}) {
@@ -50,7 +50,7 @@ export function run(command, args, env = {}) {
  *
  * @param {string} name package and command, as `astro`, or `@playwright/test playwright` where they differ
  * @param {readonly string[]} args
- * @param {Readonly<Record<string, string>>} [env]
+ * @param {Readonly<Record<string, string | undefined>>} [env]
  */
 export function runTool(name, args, env = {}) {
   const node = currentNode();

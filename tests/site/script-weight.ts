@@ -1,0 +1,76 @@
+import { init, parse } from 'es-module-lexer';
+import { posix } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { addressesOf, fileAt } from './addresses.ts';
+import { attribute, readText, textOf, type BuiltPage, type BuiltSite } from './built-site.ts';
+
+await init;
+
+/** Bytes of script, each file gzipped as a host sends it. */
+export interface ScriptWeight {
+  /** What loads with the page, before any sim is scrolled to. */
+  readonly atRest: number;
+  /** With every sim of the page, and whatever they may load later. */
+  readonly allIn: number;
+}
+
+/** What scripts a page loads weigh. */
+export function scriptWeight(site: BuiltSite, page: BuiltPage): ScriptWeight {
+  const inline = page.elements
+    .filter((element) => element.tagName === 'script' && !attribute(element, 'src'))
+    .reduce((sum, element) => sum + gzipped(scriptText(element)), 0);
+  const early = entriesOf(site, page, false);
+  const late = entriesOf(site, page, true);
+  return {
+    atRest: inline + sizeOf(site, reached(site, early, false)),
+    allIn: inline + sizeOf(site, reached(site, [...early, ...late], true)),
+  };
+}
+
+/** Script files a page names, either those that load with it or those of sims that load when scrolled to. */
+function entriesOf(site: BuiltSite, page: BuiltPage, areLate: boolean): readonly string[] {
+  return addressesOf(site, page)
+    .filter(({ element, attribute: name }) => {
+      if (element.tagName === 'astro-island') {
+        return areLate === (attribute(element, 'client') === 'visible') && name !== 'href';
+      }
+      const isPreload = element.tagName === 'link' && attribute(element, 'rel') === 'modulepreload';
+      return !areLate && (isPreload || (element.tagName === 'script' && name === 'src'));
+    })
+    .flatMap(({ url }) => fileAt(site, url.pathname) ?? []);
+}
+
+/** Every file that the given ones import, directly or not, and they themselves. */
+function reached(
+  site: BuiltSite,
+  entries: readonly string[],
+  withLater: boolean,
+): ReadonlySet<string> {
+  const found = new Set<string>();
+  const visit = (file: string): void => {
+    if (found.has(file) || !site.files.has(file)) return;
+    found.add(file);
+    importsOf(site, file, withLater).forEach(visit);
+  };
+  entries.forEach(visit);
+  return found;
+}
+
+function importsOf(site: BuiltSite, file: string, withLater: boolean): readonly string[] {
+  const [imports] = parse(readText(site.folder, file));
+  return imports
+    .filter(({ d }) => d === -1 || (withLater && d >= 0))
+    .flatMap(({ n }) => (n?.startsWith('.') ? posix.join(posix.dirname(file), n) : []));
+}
+
+function sizeOf(site: BuiltSite, files: ReadonlySet<string>): number {
+  return [...files].reduce((sum, file) => sum + gzipped(readText(site.folder, file)), 0);
+}
+
+export function gzipped(text: string): number {
+  return text === '' ? 0 : gzipSync(text).length;
+}
+
+function scriptText(element: Parameters<typeof textOf>[0]): string {
+  return 'childNodes' in element ? element.childNodes.map(textOf).join('') : '';
+}
