@@ -27,6 +27,8 @@ export default defineConfig({
       directives: [
         "default-src 'self'",
         "img-src 'self' data: blob:",
+        // A picture made from a figure carries its font inside.
+        "font-src 'self' data:",
         "object-src 'none'",
         "base-uri 'none'",
         "form-action 'none'",
