@@ -28,7 +28,9 @@ export function ballPath(
   count: number,
 ): readonly BallPathRow[] {
   inRange('count', count, 3, Infinity, 'rows');
-  if (!Number.isInteger(count)) throw new RangeError(`count is ${count}; allowed: whole numbers`);
+  if (!Number.isInteger(count)) {
+    throw new RangeError(`count is ${count}; allowed: whole numbers from 3 up`);
+  }
   const rim = rimContactTranslation(socket, ballRadius);
   return translationsThrough(rim, socket.width / 2, count).map((translation) => ({
     translation,

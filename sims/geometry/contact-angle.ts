@@ -29,8 +29,16 @@ export function contactAt(
   const mismatch = radialMismatch(socket, ballRadius);
   inRange('translation', translation, 0, halfWidth, 'mm (half the width)');
   if (isFlat(socket)) return { place: 'inside', angle: 0 };
-  if (translation < rimContactTranslation(socket, ballRadius)) {
-    return { place: 'inside', angle: clampedAsin(translation / mismatch) };
+  const rim = rimContactTranslation(socket, ballRadius);
+  if (translation < rim) {
+    return { place: 'inside', angle: withinArc(socket, translation / mismatch) };
   }
-  return { place: 'rim', angle: clampedAsin((halfWidth - translation) / ballRadius) };
+  // At first rim contact the tilt is β itself. The arc sine would lose half its digits there for a deep cup.
+  if (translation === rim) return { place: 'rim', angle: socket.halfArc };
+  return { place: 'rim', angle: withinArc(socket, (halfWidth - translation) / ballRadius) };
+}
+
+/** The tilt of a given sine, kept from passing β by rounding. */
+function withinArc(socket: SphericalSocket, sine: number): number {
+  return Math.min(socket.halfArc, clampedAsin(sine));
 }

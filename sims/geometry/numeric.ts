@@ -28,10 +28,15 @@ export function inRange(
   return value;
 }
 
-/** As {@link inRange}, without the lower end: `value` must be finite and greater than 0. */
-export function positive(name: string, value: number, unit: string): number {
-  if (typeof value !== 'number' || !Number.isFinite(value) || value <= 0) {
-    throw new RangeError(`${name} is ${value}; allowed: any finite value above 0 ${unit}`);
+/**
+ * As {@link inRange} for a length, without the lower end: `value` must be finite, greater than 0 and at most `max`, which
+ * it may pass by {@link LENGTH_TOLERANCE}.
+ */
+export function positive(name: string, value: number, unit: string, max = Infinity): number {
+  const isFinitePositive = typeof value === 'number' && Number.isFinite(value) && value > 0;
+  if (!isFinitePositive || value > max * (1 + LENGTH_TOLERANCE)) {
+    const allowed = Number.isFinite(max) ? `above 0 to ${max}` : 'any finite value above 0';
+    throw new RangeError(`${name} is ${value}; allowed: ${allowed} ${unit}`);
   }
   return value;
 }

@@ -1,4 +1,4 @@
-import { LENGTH_TOLERANCE, clampedAsin, inRange, positive } from './numeric.ts';
+import { clampedAsin, inRange, positive } from './numeric.ts';
 
 /** A spherical socket cut off at its rim, seen in one plane through its centre line. */
 export interface SphericalSocket {
@@ -28,15 +28,9 @@ export function sphericalSocket(shape: {
   readonly width: number;
 }): SphericalSocket {
   const curvatureRadius = positive('curvatureRadius', shape.curvatureRadius, 'mm');
-  const width = positive('width', shape.width, 'mm');
-  const halfWidth = inRange(
-    'width / 2',
-    width / 2,
-    0,
-    curvatureRadius * (1 + LENGTH_TOLERANCE),
-    'mm (the radius of curvature)',
-  );
-  const halfArc = clampedAsin(halfWidth / curvatureRadius);
+  const unit = 'mm (twice the curvatureRadius)';
+  const width = positive('width', shape.width, unit, 2 * curvatureRadius);
+  const halfArc = clampedAsin(width / 2 / curvatureRadius);
   const depth = 2 * curvatureRadius * Math.sin(halfArc / 2) ** 2;
   return { curvatureRadius, width, halfArc, depth };
 }
@@ -57,13 +51,12 @@ export function socketFromDepth(shape: {
   const width = positive('width', shape.width, 'mm');
   const halfWidth = width / 2;
   const depth = inRange('depth', shape.depth, 0, halfWidth, 'mm (half the width)');
-  if (depth === 0) return { curvatureRadius: Infinity, width, halfArc: 0, depth };
-  return {
-    curvatureRadius: (halfWidth * (halfWidth / depth) + depth) / 2,
-    width,
-    halfArc: 2 * Math.atan2(depth, halfWidth),
-    depth,
-  };
+  const curvatureRadius = (halfWidth * (halfWidth / depth) + depth) / 2;
+  // A depth of 0, or one so small that no number can hold the radius: flat.
+  if (!Number.isFinite(curvatureRadius)) {
+    return { curvatureRadius: Infinity, width, halfArc: 0, depth: 0 };
+  }
+  return { curvatureRadius, width, halfArc: 2 * Math.atan2(depth, halfWidth), depth };
 }
 
 /** Whether the socket has no hollow at all. */

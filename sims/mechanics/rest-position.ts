@@ -2,6 +2,7 @@ import {
   balanceStabilityAngle,
   contactAt,
   frictionAngle,
+  isFlat,
   radialMismatch,
   rimContactTranslation,
   type SphericalSocket,
@@ -17,7 +18,10 @@ export interface RestPosition {
    * is one of rest. Friction makes every place of `range` a place of rest too.
    */
   readonly translation: number | null;
-  /** Innermost and outermost translation at which friction can hold the ball, mm; null when over the rim. */
+  /**
+   * Innermost and outermost translation, from the centre line to first rim contact, at which friction can hold the
+   * ball, mm; null when over the rim. On a flat socket the ball stays wherever it is put: 0 to half the width.
+   */
   readonly range: readonly [inner: number, outer: number] | null;
   /** Tilt φ of the contact normal at `translation`, rad; null when over the rim. */
   readonly contactAngle: number | null;
@@ -58,20 +62,26 @@ export function restPosition({
   const lambda = frictionAngle(friction);
   const marginAngle = balanceStabilityAngle(socket, friction) - forceAngle;
   const rim = rimContactTranslation(socket, ballRadius);
-  const isCentredFlat = socket.halfArc === 0 && forceAngle === 0;
+  const isCentredFlat = isFlat(socket) && forceAngle === 0;
   if (marginAngle <= 0 && !isCentredFlat) {
-    return { translation: null, range: null, contactAngle: null, marginAngle, state: 'over the rim' };
+    return {
+      translation: null,
+      range: null,
+      contactAngle: null,
+      marginAngle,
+      state: 'over the rim',
+    };
   }
   const mismatch = radialMismatch(socket, ballRadius);
   const place = (angle: number): number => {
-    if (angle <= 0 || socket.halfArc === 0) return 0;
+    if (angle <= 0 || isFlat(socket)) return 0;
     return angle >= socket.halfArc ? rim : Math.min(rim, mismatch * Math.sin(angle));
   };
   const translation = place(forceAngle);
-  const isHeldOnRim = forceAngle >= socket.halfArc && socket.halfArc > 0;
+  const isHeldOnRim = forceAngle >= socket.halfArc && !isFlat(socket);
   return {
     translation,
-    range: [place(forceAngle - lambda), place(forceAngle + lambda)],
+    range: isFlat(socket) ? [0, rim] : [place(forceAngle - lambda), place(forceAngle + lambda)],
     contactAngle: Math.min(forceAngle, contactAt(socket, ballRadius, rim).angle),
     marginAngle,
     state: isHeldOnRim ? 'at the rim' : translation === 0 ? 'centred' : 'off-centre',
