@@ -69,7 +69,7 @@ export default defineConfig(
   },
   {
     // What runs in a terminal speaks there.
-    files: ['site/scripts/**', 'tests/bench/**'],
+    files: ['site/scripts/**', 'tests/**'],
     rules: { 'no-console': 'off' },
   },
   {

@@ -9,7 +9,7 @@ const options = [
 ] as const;
 
 async function renderChoice() {
-  const onchange = vi.fn<(value: (typeof options)[number]['value']) => void>();
+  const onchange = vi.fn<(value: string) => void>();
   await render(Choice, { label: 'Set the hollow by', options, value: 'depth', onchange });
   return onchange;
 }

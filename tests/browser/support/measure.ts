@@ -1,0 +1,52 @@
+import type { Page } from '@playwright/test';
+
+/** Sum of the layout shifts of a page since it began to load, those just after an input left out, as browsers score it. */
+export function layoutShift(page: Page): Promise<number> {
+  return page.evaluate(
+    () =>
+      new Promise<number>((resolve) => {
+        let sum = 0;
+        const observer = new PerformanceObserver((list) => {
+          for (const entry of list.getEntries() as (PerformanceEntry & LayoutShift)[]) {
+            if (!entry.hadRecentInput) sum += entry.value;
+          }
+        });
+        observer.observe({ type: 'layout-shift', buffered: true });
+        // Two frames: what lies in the buffer is handed over before then.
+        requestAnimationFrame(() => requestAnimationFrame(() => resolve(sum)));
+      }),
+  );
+  interface LayoutShift {
+    readonly value: number;
+    readonly hadRecentInput: boolean;
+  }
+}
+
+/** By how much a page is wider than its window, px: 0 unless it scrolls sideways. */
+export function overflow(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    return scrollWidth - clientWidth;
+  });
+}
+
+/** Slows the processor of a page down by a factor, until the page is closed. */
+export async function slowDown(page: Page, factor: number): Promise<void> {
+  const devtools = await page.context().newCDPSession(page);
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: factor });
+}
+
+/** Scrolls through a page from top to bottom, so that every sim on it starts, and back. */
+export async function visitWhole(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const step = window.innerHeight / 2;
+    for (let top = 0; top < document.documentElement.scrollHeight; top += step) {
+      window.scrollTo({ top, behavior: 'instant' });
+      await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 30)));
+    }
+    window.scrollTo({ top: 0, behavior: 'instant' });
+  });
+  await page.waitForFunction(
+    () => document.querySelector('astro-island[ssr][client="visible"]') === null,
+  );
+}
