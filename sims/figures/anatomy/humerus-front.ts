@@ -1,0 +1,115 @@
+import { head } from './means.ts';
+import { arcPoints, radians, type Point } from './path.ts';
+import { inset } from './pen.ts';
+
+/*
+ * Upper humerus of the right arm, cut in the plane of the scapula and seen from the front.
+ * mm from the centre of the head, x towards the chest, y up.
+ */
+
+/** Direction of the head's axis: up and inwards, set by the angle to a shaft that hangs straight down. */
+export const axisDegrees = head.neckShaftAngle - 90;
+
+/** Half the arc of the joint surface, from the head's height over the plane of the neck. */
+export const halfArcDegrees =
+  (Math.acos((head.height - head.radiusFront) / head.radiusFront) * 180) / Math.PI;
+
+export const cartilageThickness = 1.5;
+/** Where the drawing breaks the shaft off. */
+export const shaftEnd = -80;
+
+const from = axisDegrees + halfArcDegrees;
+const to = axisDegrees - halfArcDegrees;
+
+/** The surface the joint runs on. */
+export const jointSurface = arcPoints([0, 0], head.radiusFront, from, to, 17);
+
+/** The bone under it: cartilage is thickest on top and runs out at the neck. */
+export const boneUnderCartilage: readonly Point[] = jointSurface.map(([x, y], i) => {
+  const shrink = 1 - (cartilageThickness / head.radiusFront) * Math.sin((Math.PI * i) / 16) ** 0.6;
+  return [x * shrink, y * shrink];
+});
+
+const neckTop = arcPoints([0, 0], head.radiusFront, from, from, 2)[0] ?? [0, 0];
+const neckBottom = arcPoints([0, 0], head.radiusFront, to, to, 2)[0] ?? [0, 0];
+
+/** Inner side, from the head down to the break. */
+const calcar: readonly Point[] = [
+  neckBottom,
+  [10.4, -24.2],
+  [7.6, -30],
+  [6, -38],
+  [5.3, -50],
+  [5, -64],
+  [4.8, shaftEnd],
+];
+
+/** Outer side, from the break up over the greater tuberosity to the neck. */
+const outerSide: readonly Point[] = [
+  [-19, shaftEnd],
+  [-19.2, -64],
+  [-19.8, -50],
+  [-21, -38],
+  [-24, -24],
+  [-27.6, -11],
+  [-29.4, 0],
+  [-29, 8],
+  [-26.6, 13.4],
+  [-23.6, 15.2],
+  [-21.4, 13.4],
+  neckTop,
+];
+
+export const jaggedEnd: readonly Point[] = [
+  [4.8, shaftEnd],
+  [1, shaftEnd - 1.8],
+  [-3, shaftEnd - 0.6],
+  [-8, shaftEnd + 1.8],
+  [-13, shaftEnd + 1.4],
+  [-17, shaftEnd - 0.8],
+  [-19, shaftEnd],
+];
+
+export const humerusRuns = [boneUnderCartilage, calcar, jaggedEnd, outerSide] as const;
+/** What is inked heavily, from break to break. */
+export const humerusEdge = [outerSide, boneUnderCartilage, calcar] as const;
+
+/** Inside of the shell: thin round the head, up to a fifth of the shaft's width below, open at the break. */
+const shellInside: readonly Point[] = inset(
+  [...boneUnderCartilage, ...calcar.slice(1), ...outerSide.slice(0, -1)],
+  ([, y]) => shell(y),
+).map(([x, y]): Point => (y < shaftEnd + 4 ? [x, shaftEnd] : [x, y]));
+const innerSide = boneUnderCartilage.length + calcar.length - 1;
+export const marrowRuns = [
+  shellInside.slice(0, innerSide),
+  [
+    shellInside[innerSide - 1] ?? neckBottom,
+    [-3, shaftEnd - 0.6],
+    [-8, shaftEnd + 1.8],
+    shellInside[innerSide] ?? neckTop,
+  ],
+  [...shellInside.slice(innerSide), shellInside[0] ?? neckTop],
+] as const;
+
+function shell(y: number): number {
+  return y > -18 ? 0.9 : Math.min(4.4, 0.9 + ((-18 - y) / 40) * 3.5);
+}
+
+/** Old growth plate: a faint line from the tuberosity to the inner neck. */
+export const growthLine: readonly Point[] = [
+  [-25.6, 3],
+  [-16, 5.4],
+  [-6, 0.8],
+  [2, -8.6],
+  [9.4, -17.6],
+];
+
+/** Axes for a drawing that shows the angle between shaft and head. */
+export const shaftAxis: readonly [Point, Point] = [
+  [-head.offset, 6],
+  [-head.offset, shaftEnd - 6],
+];
+export const headAxis = (length: number): Point => [
+  length * Math.cos(radians(axisDegrees)),
+  length * Math.sin(radians(axisDegrees)),
+];
