@@ -99,9 +99,12 @@ export function resolveVariables(markup: string, valueOf: (token: string) => str
   );
 }
 
+/** Control characters other than tab and line ends, lone halves of a pair, and the two non-characters. */
+const NOT_IN_XML = /[^\P{Cc}\t\n\r]|\p{Cs}|[\ufffe\uffff]/gu;
+
 export function escapeXml(text: string): string {
   return text
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')
+    .replace(NOT_IN_XML, '')
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')

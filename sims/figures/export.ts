@@ -144,7 +144,7 @@ function dataAddress(blob: Blob): Promise<string> {
   return new Promise((resolve, reject) => {
     const reader = new FileReader();
     reader.onload = () => {
-      resolve(String(reader.result));
+      resolve(typeof reader.result === 'string' ? reader.result : '');
     };
     reader.onerror = () => {
       reject(new Error('A font could not be read.'));

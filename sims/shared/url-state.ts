@@ -63,7 +63,7 @@ export function choiceField<const Choice extends string>(
     name,
     fallback,
     allowed: choices.join(', '),
-    schema: v.picklist(choices) as unknown as v.GenericSchema<string, Choice>,
+    schema: v.picklist(choices),
     write: (value) => value,
   };
 }
@@ -144,6 +144,6 @@ function problemLine(refused: readonly string[]): string {
 /** A stranger's text made fit to show: no control or direction marks, and no more than a few words of it. */
 function shortened(text: string): string {
   const plain = text.replace(/[\p{C}\p{Z}]+/gu, ' ').trim();
-  const letters = [...plain];
+  const letters = Array.from(plain);
   return letters.length > 16 ? `${letters.slice(0, 15).join('')}…` : plain;
 }

@@ -18,13 +18,13 @@ export interface CupSetting {
 
 export type CupField = Exclude<keyof CupSetting, 'shapeBy'>;
 
-export const shapeNames: { readonly [By in ShapeBy]: string } = {
+export const shapeNames: Readonly<Record<ShapeBy, string>> = {
   depth: 'depth',
   radius: 'radius of curvature',
   mismatch: 'diametral mismatch',
 };
 
-export const cupRanges: { readonly [Field in CupField]: Range } = {
+export const cupRanges: Readonly<Record<CupField, Range>> = {
   ballDiameter: { min: 30, max: 60, step: 0.5, digits: 1, unit: 'mm' },
   width: { min: 12, max: 46, step: 0.5, digits: 1, unit: 'mm' },
   depth: { min: 0, max: 14, step: 0.1, digits: 1, unit: 'mm' },

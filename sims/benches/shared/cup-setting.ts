@@ -18,7 +18,7 @@ export interface Cup {
   readonly socket: SphericalSocket;
   readonly ballRadius: number;
   /** The three ways to say the shape, mm; radius and mismatch are Infinity for a flat socket. */
-  readonly shape: { readonly [By in ShapeBy]: number };
+  readonly shape: Readonly<Record<ShapeBy, number>>;
   /** Why the shape is not the one asked for; '' where it is. */
   readonly message: string;
 }

@@ -21,13 +21,13 @@ function readCsv(text: string): string[][] {
             at += 1;
             break;
           } else {
-            cell += text[at];
+            cell += text.charAt(at);
             at += 1;
           }
         }
       } else {
-        while (at < text.length && !',\r\n"'.includes(text[at]!)) {
-          cell += text[at];
+        while (at < text.length && !',\r\n"'.includes(text.charAt(at))) {
+          cell += text.charAt(at);
           at += 1;
         }
       }
