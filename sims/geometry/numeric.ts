@@ -46,11 +46,6 @@ export function clampedAsin(ratio: number): number {
   return Math.asin(Math.max(-1, Math.min(1, ratio)));
 }
 
-/** Square root of a difference that rounding may have carried a hair below 0. */
-export function clampedSqrt(square: number): number {
-  return Math.sqrt(Math.max(0, square));
-}
-
 /** Tangent of an angle in [0, ∞); Infinity at and beyond a right angle, never a negative number. */
 export function slopeOf(angle: number): number {
   return angle >= RIGHT_ANGLE - RIGHT_ANGLE_TOLERANCE ? Infinity : Math.tan(angle);

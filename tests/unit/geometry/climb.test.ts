@@ -37,7 +37,7 @@ describe('climbAt', () => {
   test('climbAt: nothing in the middle', () => {
     fc.assert(
       fc.property(pairOf(anySocket), ({ socket, ballRadius }) => {
-        expectClose(climbAt(socket, ballRadius, 0), 0, { absolute: 1e-14 * socket.width });
+        expect(climbAt(socket, ballRadius, 0)).toBe(0);
       }),
     );
   });
@@ -133,8 +133,9 @@ describe('climbAt', () => {
           const mismatch = socket.curvatureRadius * 10 ** power;
           const nearly = climbAt(socket, socket.curvatureRadius - mismatch, x);
           const conforming = climbAt(socket, socket.curvatureRadius, x);
-          // |d climb / d m| is at most 1/cos β − 1, and m itself inside the cup: 2 m up to 70°. Then the rounding.
-          expectClose(nearly, conforming, { absolute: 2 * mismatch + 1e-13 * socket.width });
+          // At most m inside the cup, (1/cos β − 1)m over the rim, and m sin β tan β where so small a mismatch counts
+          // as none: under 3 m up to 70°. Then the rounding.
+          expectClose(nearly, conforming, { absolute: 3 * mismatch + 1e-13 * socket.width });
         },
       ),
     );

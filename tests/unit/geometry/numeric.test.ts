@@ -3,7 +3,6 @@ import {
   RIGHT_ANGLE,
   RIGHT_ANGLE_TOLERANCE,
   clampedAsin,
-  clampedSqrt,
   inRange,
   positive,
   slopeOf,
@@ -14,13 +13,6 @@ describe('clampedAsin', () => {
     expect(clampedAsin(1 + 1e-15)).toBe(Math.PI / 2);
     expect(clampedAsin(-1 - 1e-15)).toBe(-Math.PI / 2);
     expect(clampedAsin(0.5)).toBe(Math.asin(0.5));
-  });
-});
-
-describe('clampedSqrt', () => {
-  test('clampedSqrt: a hair below 0 is 0', () => {
-    expect(clampedSqrt(-1e-15)).toBe(0);
-    expect(clampedSqrt(2)).toBe(Math.SQRT2);
   });
 });
 
