@@ -1,3 +1,4 @@
+import { curveCatmullRom, line } from 'd3-shape';
 import { climbAt, contactAt, type SphericalSocket } from '../geometry/index.ts';
 import { fixed, polyline, type Point, type View } from './view.ts';
 
@@ -41,28 +42,61 @@ export function componentOutline(socket: SphericalSocket, view: View): string {
   ])}Z`;
 }
 
-/** Outline of the bone under the component; its lower edge is a break line, for the bone goes on. */
-export function boneOutline(socket: SphericalSocket, view: View): string {
+/** The bone under the component: its filled outline, and the two lines that bound it. */
+export interface BoneShape {
+  readonly fill: string;
+  /** The surface the component stands on: a cortical edge. */
+  readonly top: string;
+  /** Where the drawing leaves off, though the bone goes on. */
+  readonly brokenEdge: string;
+}
+
+/** A slab of bone as wide as it needs to be; its sides and foot are break lines, for the bone goes on. */
+export function boneShape(socket: SphericalSocket, view: View): BoneShape {
   const outer = socket.width / 2 + BODY.rimLedge + BODY.boneMargin;
   const top = -BODY.thickness;
   const bottom = top - BODY.bone;
-  const waves = 8;
-  const breaks = Array.from({ length: waves + 1 }, (_, i) => ({
-    x: view.x(outer - (2 * outer * i) / waves),
-    y: view.y(bottom + (i === 0 || i === waves ? 0 : i % 2 === 0 ? 0.7 : -0.7)),
-  }));
-  const [first, ...rest] = breaks;
-  let path = `M${fixed(view.x(-outer + 2))} ${fixed(view.y(top))}L${fixed(view.x(outer - 2))} ${fixed(view.y(top))}`;
-  if (first) path += `L${fixed(first.x)} ${fixed(first.y)}`;
-  let previous = first;
-  for (const point of rest) {
-    if (previous) {
-      const middle = (previous.x + point.x) / 2;
-      path += `C${fixed(middle)} ${fixed(previous.y)} ${fixed(middle)} ${fixed(point.y)} ${fixed(point.x)} ${fixed(point.y)}`;
-    }
-    previous = point;
-  }
-  return `${path}Z`;
+  const ripple = 0.55;
+  const corners = [
+    { x: outer, z: top },
+    { x: outer, z: bottom },
+    { x: -outer, z: bottom },
+    { x: -outer, z: top },
+  ];
+  const points = corners.flatMap((from, i) => {
+    const to = corners[i + 1];
+    if (to === undefined) return [from];
+    const length = Math.hypot(to.x - from.x, to.z - from.z);
+    const waves = Math.max(2, Math.round(length / 5));
+    const across = { x: (to.z - from.z) / length, z: -(to.x - from.x) / length };
+    return Array.from({ length: waves }, (_, j) => {
+      const share = j / waves;
+      const swing = j === 0 ? 0 : j % 2 === 0 ? ripple : -ripple;
+      return {
+        x: from.x + (to.x - from.x) * share + across.x * swing,
+        z: from.z + (to.z - from.z) * share + across.z * swing,
+      };
+    });
+  });
+  const broken = smooth(points.map(({ x, z }) => ({ x: view.x(x), y: view.y(z) })));
+  return {
+    fill: `${broken}Z`,
+    top: polyline([
+      { x: view.x(-outer), y: view.y(top) },
+      { x: view.x(outer), y: view.y(top) },
+    ]),
+    brokenEdge: broken,
+  };
+}
+
+/** A line through the points without corners. */
+function smooth(points: readonly Point[]): string {
+  return line<Point>(
+    ({ x }) => x,
+    ({ y }) => y,
+  )
+    .curve(curveCatmullRom)
+    .digits(2)(points as Point[]) as string;
 }
 
 /** Where the ball touches the socket when its centre stands `translation` mm off; mm, x right and z up. */
