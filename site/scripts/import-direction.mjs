@@ -18,6 +18,8 @@ export const zones = {
     packages: true,
   },
   lessons: { folders: ['sims', 'site'], packages: true },
+  // Pictures of the pages are taken with the tests' own helpers.
+  'site/scripts': { folders: ['tests'], packages: true },
   site: { folders: ['sims', 'lessons'], packages: true },
 };
 

@@ -91,16 +91,25 @@ function listen(server, port, orAnother) {
   });
 }
 
-/** Serves until the process is told to end; prints the address in one line. */
+/** Serves until the process is told to end, or the npm that started it is gone; prints the address in one line. */
 export async function serveUntilEnded() {
   const given = process.env.PORT;
   const { address, close } = await serve(given === undefined ? {} : { port: Number(given) });
-  for (const signal of ['SIGINT', 'SIGTERM']) {
-    process.on(signal, () => {
-      void close().then(() => process.exit(0));
-    });
-  }
-  console.log(`Held in the Cup is at ${address}`);
+  const end = () => {
+    void close().then(() => process.exit(0));
+  };
+  process.on('SIGINT', end);
+  process.on('SIGTERM', end);
+  if (process.env.npm_lifecycle_event !== undefined) onParentGone(end);
+  console.log(`Held in the Cup is at ${address} (Ctrl-C ends it)`);
+}
+
+/** npm starts a script through a shell that does not hand on the signal which ends it; the script is then left alone. */
+function onParentGone(/** @type {() => void} */ end) {
+  const parent = process.ppid;
+  setInterval(() => {
+    if (process.ppid !== parent) end();
+  }, 500).unref();
 }
 
 if (isMain(import.meta.url)) {

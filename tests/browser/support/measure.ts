@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 
 /** Sum of the layout shifts of a page since it began to load, those just after an input left out, as browsers score it. */
 export function layoutShift(page: Page): Promise<number> {
@@ -48,5 +48,55 @@ export async function visitWhole(page: Page): Promise<void> {
   });
   await page.waitForFunction(
     () => document.querySelector('astro-island[ssr][client="visible"]') === null,
+  );
+}
+
+/**
+ * Moves a slider to twenty places through its range, one after another, as a drag does, and returns how long each took
+ * from the input to the frame that shows it, ms.
+ */
+export function dragRepaints(slider: Locator): Promise<readonly number[]> {
+  return slider.evaluate(async (input: HTMLInputElement) => {
+    const moves = 20;
+    const [min, max] = [Number(input.min), Number(input.max)];
+    const times: number[] = [];
+    input.scrollIntoView({ block: 'center', behavior: 'instant' });
+    for (let i = 0; i <= moves; i++) {
+      await new Promise(requestAnimationFrame);
+      input.valueAsNumber = min + ((max - min) * i) / moves;
+      const start = performance.now();
+      input.dispatchEvent(new Event('input', { bubbles: true }));
+      // A message posted in the frame's callback is taken up after that frame was laid out and painted.
+      await new Promise<void>((resolve) => {
+        requestAnimationFrame(() => {
+          const channel = new MessageChannel();
+          channel.port1.onmessage = () => resolve();
+          channel.port2.postMessage(null);
+        });
+      });
+      times.push(performance.now() - start);
+    }
+    input.dispatchEvent(new Event('change', { bubbles: true }));
+    return times;
+  });
+}
+
+/** Times from frame to frame over a stretch of time, ms. */
+export function frameTimes(page: Page, duration: number): Promise<readonly number[]> {
+  return page.evaluate(
+    (end) =>
+      new Promise<readonly number[]>((resolve) => {
+        const times: number[] = [];
+        let [start, last] = [0, 0];
+        const frame = (now: number): void => {
+          if (start === 0) start = now;
+          else times.push(now - last);
+          last = now;
+          if (now - start < end) requestAnimationFrame(frame);
+          else resolve(times);
+        };
+        requestAnimationFrame(frame);
+      }),
+    duration,
   );
 }

@@ -1,0 +1,12 @@
+import { cpus } from 'node:os';
+import { pagesBench } from './pages.ts';
+import { physicsBench } from './physics.ts';
+
+/** `npm run bench [physics|pages]`: both tables, or one. Needs a built site for the pages. */
+const benches = { physics: physicsBench, pages: pagesBench };
+const named = process.argv.slice(2);
+
+console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'processor'}`);
+for (const [name, bench] of Object.entries(benches)) {
+  if (named.length === 0 || named.includes(name)) console.log(await bench());
+}
