@@ -1,5 +1,5 @@
 import { contactAt } from './contact-angle.ts';
-import { radialMismatch } from './mismatch.ts';
+import { fittedRadius, radialMismatch } from './mismatch.ts';
 import { isFlat, type SphericalSocket } from './spherical-socket.ts';
 
 /**
@@ -20,7 +20,8 @@ export function climbAt(socket: SphericalSocket, ballRadius: number, translation
   const mismatch = radialMismatch(socket, ballRadius);
   if (place === 'inside') return mismatch * cosineDrop(0, angle);
   const beta = socket.halfArc;
-  const climb = mismatch * cosineDrop(0, beta) + ballRadius * cosineDrop(angle, beta);
+  const radius = fittedRadius(socket, ballRadius);
+  const climb = mismatch * cosineDrop(0, beta) + radius * cosineDrop(angle, beta);
   return Math.min(socket.depth, climb);
 }
 

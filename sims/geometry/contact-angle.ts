@@ -1,5 +1,5 @@
 import { clampedAsin, inRange } from './numeric.ts';
-import { radialMismatch, rimContactTranslation } from './mismatch.ts';
+import { fittedRadius, radialMismatch, rimContactTranslation } from './mismatch.ts';
 import { isFlat, type SphericalSocket } from './spherical-socket.ts';
 
 /** Where a sideways translation has brought the ball: still on the hollow, or already on the rim. */
@@ -35,7 +35,10 @@ export function contactAt(
   }
   // At first rim contact the tilt is β itself. The arc sine would lose half its digits there for a deep cup.
   if (translation === rim) return { place: 'rim', angle: socket.halfArc };
-  return { place: 'rim', angle: withinArc(socket, (halfWidth - translation) / ballRadius) };
+  return {
+    place: 'rim',
+    angle: withinArc(socket, (halfWidth - translation) / fittedRadius(socket, ballRadius)),
+  };
 }
 
 /** The tilt of a given sine, kept from passing β by rounding. */

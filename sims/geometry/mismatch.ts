@@ -18,6 +18,16 @@ export function radialMismatch(socket: SphericalSocket, ballRadius: number): num
 }
 
 /**
+ * The ball's radius to compute with, mm: the socket's own radius where the two count as equal, so that a conforming
+ * pair is exactly that in every formula.
+ *
+ * @throws RangeError as {@link radialMismatch}
+ */
+export function fittedRadius(socket: SphericalSocket, ballRadius: number): number {
+  return radialMismatch(socket, ballRadius) === 0 ? socket.curvatureRadius : ballRadius;
+}
+
+/**
  * How far the ball's centre moves sideways before the ball touches the rim, x_rim = m sin β, mm.
  *
  * @param ballRadius mm, above 0 and at most the socket's radius of curvature

@@ -15,6 +15,7 @@ import {
   ordinarySocket,
   pairOf,
   shallowSocket,
+  real,
 } from './arbitraries.ts';
 import { expectClose } from './close.ts';
 import { withFrozen } from './frozen.ts';
@@ -108,7 +109,7 @@ describe('climbAt', () => {
   test('climbAt: its slope is the stability ratio', () => {
     const pairs = mismatchedPairOf(fc.oneof(ordinarySocket, shallowSocket));
     fc.assert(
-      fc.property(pairs, fc.double({ min: 0.02, max: 0.98, noNaN: true }), (pair, part) => {
+      fc.property(pairs, real(0.02, 0.98), (pair, part) => {
         const { socket, ballRadius } = pair;
         const rim = rimContactTranslation(socket, ballRadius);
         const end = socket.width / 2;
@@ -124,20 +125,15 @@ describe('climbAt', () => {
 
   test('climbAt: the conforming limit is met continuously', () => {
     fc.assert(
-      fc.property(
-        ordinarySocket,
-        fraction,
-        fc.double({ min: -12, max: -1, noNaN: true }),
-        (socket, part, power) => {
-          const x = part * (socket.width / 2);
-          const mismatch = socket.curvatureRadius * 10 ** power;
-          const nearly = climbAt(socket, socket.curvatureRadius - mismatch, x);
-          const conforming = climbAt(socket, socket.curvatureRadius, x);
-          // At most m inside the cup, (1/cos β − 1)m over the rim, and m sin β tan β where so small a mismatch counts
-          // as none: under 3 m up to 70°. Then the rounding.
-          expectClose(nearly, conforming, { absolute: 3 * mismatch + 1e-13 * socket.width });
-        },
-      ),
+      fc.property(ordinarySocket, fraction, real(-12, -1), (socket, part, power) => {
+        const x = part * (socket.width / 2);
+        const mismatch = socket.curvatureRadius * 10 ** power;
+        const nearly = climbAt(socket, socket.curvatureRadius - mismatch, x);
+        const conforming = climbAt(socket, socket.curvatureRadius, x);
+        // At most m inside the cup, (1/cos β − 1)m over the rim, and m sin β tan β where so small a mismatch counts
+        // as none: under 3 m up to 70°. Then the rounding.
+        expectClose(nearly, conforming, { absolute: 3 * mismatch + 1e-13 * socket.width });
+      }),
     );
   });
 
@@ -146,7 +142,7 @@ describe('climbAt', () => {
       fc.property(
         pairOf(ordinarySocket),
         fraction,
-        fc.double({ min: 0.01, max: 100, noNaN: true }),
+        real(0.01, 100),
         ({ socket, ballRadius }, part, scale) => {
           const scaled = sphericalSocket({
             curvatureRadius: scale * socket.curvatureRadius,

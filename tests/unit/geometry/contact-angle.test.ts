@@ -65,6 +65,17 @@ describe('contactAt', () => {
     );
   });
 
+  test('contactAt: nor at the numbers next to first rim contact', () => {
+    fc.assert(
+      fc.property(pairOf(anySocket), fc.integer({ min: -4, max: 4 }), (pair, steps) => {
+        const { socket, ballRadius } = pair;
+        const rim = rimContactTranslation(socket, ballRadius);
+        const x = Math.min(socket.width / 2, rim * (1 + steps * Number.EPSILON));
+        return contactAt(socket, ballRadius, x).angle <= socket.halfArc;
+      }),
+    );
+  });
+
   test('contactAt: socket unmodified', () => {
     withFrozen(cup, (socket) => contactAt(socket, 20, 4));
   });

@@ -20,6 +20,7 @@ import {
   ordinarySocket,
   pairOf,
   shallowSocket,
+  real,
 } from './arbitraries.ts';
 import { expectClose } from './close.ts';
 import { withFrozen } from './frozen.ts';
@@ -166,23 +167,18 @@ describe('stabilityRatioAt', () => {
 
   test('stabilityRatioAt: the conforming limit is met continuously off the middle', () => {
     fc.assert(
-      fc.property(
-        ordinarySocket,
-        fc.double({ min: 0.01, max: 1, noNaN: true }),
-        fc.double({ min: -12, max: -3, noNaN: true }),
-        (socket, part, power) => {
-          const x = part * (socket.width / 2);
-          const mismatch = socket.curvatureRadius * 10 ** power;
-          const ballRadius = socket.curvatureRadius - mismatch;
-          fc.pre(rimContactTranslation(socket, ballRadius) < x);
-          // sin φ changes by at most sin β · m/R, and d tan φ / d sin φ = 1/cos³φ, under 26 up to 70°.
-          expectClose(
-            stabilityRatioAt(socket, ballRadius, x),
-            stabilityRatioAt(socket, socket.curvatureRadius, x),
-            { absolute: 30 * 10 ** power + 1e-12 },
-          );
-        },
-      ),
+      fc.property(ordinarySocket, real(0.01, 1), real(-12, -3), (socket, part, power) => {
+        const x = part * (socket.width / 2);
+        const mismatch = socket.curvatureRadius * 10 ** power;
+        const ballRadius = socket.curvatureRadius - mismatch;
+        fc.pre(rimContactTranslation(socket, ballRadius) < x);
+        // sin φ changes by at most sin β · m/R, and d tan φ / d sin φ = 1/cos³φ, under 26 up to 70°.
+        expectClose(
+          stabilityRatioAt(socket, ballRadius, x),
+          stabilityRatioAt(socket, socket.curvatureRadius, x),
+          { absolute: 30 * 10 ** power + 1e-12 },
+        );
+      }),
     );
   });
 
@@ -202,7 +198,7 @@ describe('stabilityRatioAt', () => {
       fc.property(
         pairOf(ordinarySocket),
         fraction,
-        fc.double({ min: 0.01, max: 100, noNaN: true }),
+        real(0.01, 100),
         ({ socket, ballRadius }, part, scale) => {
           const scaled = sphericalSocket({
             curvatureRadius: scale * socket.curvatureRadius,
@@ -271,16 +267,12 @@ describe('peakStabilityRatio', () => {
 
   test('peakStabilityRatio: at a fixed width and ball, a larger radius of curvature costs stability', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 20, max: 40, noNaN: true }),
-        fc.double({ min: 1.001, max: 3, noNaN: true }),
-        (width, factor) => {
-          const tight = sphericalSocket({ width, curvatureRadius: 24 });
-          const open = sphericalSocket({ width, curvatureRadius: 24 * factor });
-          expect(open.depth).toBeLessThan(tight.depth);
-          expect(peakStabilityRatio(open)).toBeLessThan(peakStabilityRatio(tight));
-        },
-      ),
+      fc.property(real(20, 40), real(1.001, 3), (width, factor) => {
+        const tight = sphericalSocket({ width, curvatureRadius: 24 });
+        const open = sphericalSocket({ width, curvatureRadius: 24 * factor });
+        expect(open.depth).toBeLessThan(tight.depth);
+        expect(peakStabilityRatio(open)).toBeLessThan(peakStabilityRatio(tight));
+      }),
     );
   });
 
