@@ -26,10 +26,13 @@ export interface DepthRow {
   readonly angle: number;
 }
 
-export const depthRows: readonly DepthRow[] = [0, 2, 4, 6].map((depth) => {
+export const depthRows: readonly DepthRow[] = [0, 1, 2, 3, 4].map((depth) => {
   const socket = socketFromDepth({ depth, width });
   return { socket, ratio: peakStabilityRatio(socket), angle: balanceStabilityAngle(socket) };
 });
+
+/** The deepest hollow of this width that the ball still reaches the bottom of: one that fits it exactly. */
+export const fittingCup = sphericalSocket({ curvatureRadius: ballRadius, width });
 
 /** Same depth in a face as wide as the socket is high. */
 export const wideCup = socketFromDepth({ depth: cup.depth, width: 38 });
