@@ -51,6 +51,8 @@ export default defineConfig(
     ignores: inPages,
     rules: {
       '@typescript-eslint/consistent-type-imports': 'error',
+      // matter-js declares as classes what it makes and takes as plain objects.
+      '@typescript-eslint/no-unsafe-class-instance-assignment': 'off',
       // A number in a sentence or a path is the usual case here, not a slip.
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
       // `onclick={() => step()}` reads well and says nothing false.

@@ -17,6 +17,8 @@ export const zones = {
     folders: ['sims/geometry', 'sims/mechanics', 'sims/physics', 'sims/shared', 'sims/figures'],
     packages: true,
   },
+  // Whatever else lies in sims/: it knows nothing of the site either.
+  sims: { folders: [], packages: true },
   lessons: { folders: ['sims', 'site'], packages: true },
   // Pictures of the pages are taken with the tests' own helpers.
   'site/scripts': { folders: ['tests'], packages: true },

@@ -8,6 +8,7 @@ import { noLeftovers } from './rules/no-leftovers.ts';
 import { nothingFromOutside } from './rules/nothing-from-outside.ts';
 import { pageFrame } from './rules/page-frame.ts';
 import { securityPolicy } from './rules/security-policy.ts';
+import { simsDrawn } from './rules/sims-drawn.ts';
 import { underBase } from './rules/under-base.ts';
 
 /** A site of one page at /course/ and another page, beside it, to link to. */
@@ -44,6 +45,12 @@ const faults: readonly (readonly [
   ['an id twice', idsUnique, '<i id="a"></i><i id="b"></i>', '<i id="a"></i><i id="a"></i>'],
   ['a lost label', idsUnique, '<i id="a"></i><b aria-labelledby="a">', '<b aria-labelledby="a">'],
   ['a lost hatch', idsUnique, '<path id="h" fill="url(#h)"/>', '<svg><path fill="url(#h)"/></svg>'],
+  [
+    'a sim that only a script draws',
+    simsDrawn,
+    '<astro-island><svg></svg></astro-island>',
+    '<astro-island></astro-island>',
+  ],
   ['a lost value', noLeftovers, '<p>4 mm</p>', '<p>undefined mm</p>'],
   ['an address beside the site', underBase, '<a href="/course/">a</a>', '<a href="/">a</a>'],
 ];

@@ -8,6 +8,7 @@ import { nothingFromOutside } from './rules/nothing-from-outside.ts';
 import { pageFrame } from './rules/page-frame.ts';
 import { scriptBudget } from './rules/script-budget.ts';
 import { securityPolicy } from './rules/security-policy.ts';
+import { simsDrawn } from './rules/sims-drawn.ts';
 import { underBase } from './rules/under-base.ts';
 
 /** What must hold of a built site, each in words and as a function that returns what is wrong. */
@@ -20,6 +21,7 @@ export const rules: Readonly<Record<string, (site: BuiltSite) => readonly string
   'nothing is loaded from another place': nothingFromOutside,
   'ids are unique and references to them hold': idsUnique,
   'scripts keep within the budget': scriptBudget,
+  'every sim is drawn before any script runs': simsDrawn,
   'no value was lost and no text left unwritten': noLeftovers,
   'every address lies under the path of the site': underBase,
 };

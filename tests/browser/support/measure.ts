@@ -36,7 +36,7 @@ export async function slowDown(page: Page, factor: number): Promise<void> {
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: factor });
 }
 
-/** Scrolls through a page from top to bottom, so that every sim on it starts, and back. */
+/** Scrolls through a page from top to bottom, so that every sim that shows there starts, and back. */
 export async function visitWhole(page: Page): Promise<void> {
   await page.evaluate(async () => {
     const step = window.innerHeight / 2;
@@ -46,9 +46,11 @@ export async function visitWhole(page: Page): Promise<void> {
     }
     window.scrollTo({ top: 0, behavior: 'instant' });
   });
-  await page.waitForFunction(
-    () => document.querySelector('astro-island[ssr][client="visible"]') === null,
-  );
+  // Those on a slide that is not up are not shown, and do not start.
+  await page.waitForFunction(() => {
+    const waiting = [...document.querySelectorAll('astro-island[ssr]')];
+    return !waiting.some(({ children }) => [...children].some((child) => child.checkVisibility()));
+  });
 }
 
 /**
