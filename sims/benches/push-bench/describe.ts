@@ -1,4 +1,5 @@
 import type { Reading } from '../../figures/Readings.svelte';
+import { allowedRange, cupRanges, type CupSetting } from '../shared/cup-setting.ts';
 import type { PushBench } from './state.svelte.ts';
 
 const ratioText = (value: number): string =>
@@ -71,4 +72,17 @@ function happening({ reading }: PushBench): string {
 
 function ending(push: string, theory: number): string {
   return push === 'slipped' || push === 'held' ? ` Theory gives ${ratioText(theory)}.` : '';
+}
+
+/** Why the shape control ends where it ends, said only while it stands at that end. */
+export function limitHint(setting: CupSetting): string | undefined {
+  const { shapeBy } = setting;
+  const allowed = allowedRange(setting, shapeBy);
+  const value = setting[shapeBy];
+  const isAtEnd =
+    shapeBy === 'depth'
+      ? allowed.max < cupRanges.depth.max && value > allowed.max - allowed.step
+      : value < allowed.min + allowed.step && allowed.min > cupRanges[shapeBy].min;
+  if (isAtEnd) return 'A tighter curve would not let this ball reach the bottom.';
+  return shapeBy === 'depth' && value === 0 ? 'Flat: there is no curve.' : undefined;
 }
