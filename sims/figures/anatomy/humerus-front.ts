@@ -1,5 +1,5 @@
 import { head } from './means.ts';
-import { arcPoints, radians, type Point } from './path.ts';
+import { arcPoints, type Point } from './path.ts';
 import { inset } from './pen.ts';
 
 /*
@@ -95,6 +95,20 @@ function shell(y: number): number {
   return y > -18 ? 0.9 : Math.min(4.4, 0.9 + ((-18 - y) / 40) * 3.5);
 }
 
+/** The same bone with its head sawn off at the neck, to take a stem. */
+export const sawnRuns = [[neckTop, neckBottom], calcar, jaggedEnd, outerSide] as const;
+export const sawnEdge = [outerSide, [neckTop, neckBottom], calcar] as const;
+const sawnInside: readonly Point[] = inset(
+  [...calcar, ...outerSide],
+  ([, y]) => shell(y),
+).map(([x, y]): Point => (y < shaftEnd + 4 ? [x, shaftEnd] : [x, y]));
+export const sawnMarrow = [
+  [sawnInside.at(-1) ?? neckTop, sawnInside[0] ?? neckBottom],
+  sawnInside.slice(0, calcar.length),
+  [sawnInside[calcar.length - 1] ?? neckBottom, [-3, shaftEnd - 0.6], [-8, shaftEnd + 1.8], sawnInside[calcar.length] ?? neckTop],
+  sawnInside.slice(calcar.length),
+] as const;
+
 /** Old growth plate: a faint line from the tuberosity to the inner neck. */
 export const growthLine: readonly Point[] = [
   [-25.6, 3],
@@ -104,12 +118,3 @@ export const growthLine: readonly Point[] = [
   [9.4, -17.6],
 ];
 
-/** Axes for a drawing that shows the angle between shaft and head. */
-export const shaftAxis: readonly [Point, Point] = [
-  [-head.offset, 6],
-  [-head.offset, shaftEnd - 6],
-];
-export const headAxis = (length: number): Point => [
-  length * Math.cos(radians(axisDegrees)),
-  length * Math.sin(radians(axisDegrees)),
-];

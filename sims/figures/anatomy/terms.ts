@@ -17,6 +17,17 @@ export const terms = {
   greaterTuberosity: { trade: ['greater', 'tuberosity'], plain: ['bony', 'bump'] },
   lesserTuberosity: { trade: ['lesser', 'tuberosity'], plain: ['bony', 'bump'] },
   subscapularis: { trade: ['subscapularis'], plain: ['front muscle'] },
+  plastic: { trade: ['polyethylene'], plain: ['plastic', 'cup'] },
+  hollow: { trade: ['articular', 'surface'], plain: ['hollow for', 'the ball'] },
+  cement: { trade: ['bone', 'cement'], plain: ['bone', 'cement'] },
+  bone: { trade: ['bone'], plain: ['bone'] },
+  ball: { trade: ['metal head'], plain: ['metal ball'] },
+  neck: { trade: ['neck'], plain: ['neck'] },
+  stem: { trade: ['stem'], plain: ['stem'] },
+  peg: { trade: ['peg'], plain: ['peg'] },
+  keel: { trade: ['keel'], plain: ['fin'] },
+  tray: { trade: ['metal', 'back'], plain: ['metal', 'back'] },
+  post: { trade: ['centre', 'post'], plain: ['post'] },
   infraspinatus: { trade: ['infraspinatus'], plain: ['back muscle'] },
 } as const satisfies Record<string, Record<Words, readonly string[]>>;
 
