@@ -1,6 +1,6 @@
 import { axisDegrees, halfArcDegrees } from './humerus-front.ts';
 import { head } from './means.ts';
-import { arcPoints, partFrame, type Point } from './path.ts';
+import { arcPoints, partFrame, radians, type Point } from './path.ts';
 
 /*
  * A replaced head: ball, neck and stem in the same humerus and the same axes as the natural one.
@@ -8,7 +8,7 @@ import { arcPoints, partFrame, type Point } from './path.ts';
  */
 export const onAxis = partFrame([0, 0], axisDegrees);
 export const neckPlane = head.radiusFront - head.height;
-const taperDepth = 9;
+const taperDepth = 12;
 
 const at = (points: readonly Point[]): readonly Point[] => points.map(onAxis);
 
@@ -23,10 +23,10 @@ export const ballSurface = arcPoints(
 /** Underside, with the bore that takes the neck. */
 const underside = at([
   [-neckPlane, -ballHalf() + 0.2],
-  [-neckPlane, -5.6],
-  [-neckPlane + taperDepth, -4.9],
-  [-neckPlane + taperDepth, 4.9],
-  [-neckPlane, 5.6],
+  [-neckPlane, -6],
+  [-neckPlane + taperDepth, -5],
+  [-neckPlane + taperDepth, 5],
+  [-neckPlane, 6],
   [-neckPlane, ballHalf() - 0.2],
 ]);
 export const ballRuns = [
@@ -38,36 +38,37 @@ function ballHalf(): number {
   return Math.sqrt(head.radiusFront ** 2 - neckPlane ** 2);
 }
 
+const collar = neckPlane + 0.7;
 const neck = at([
-  [-neckPlane - 4, -6.6],
-  [-neckPlane - 1.4, -5.9],
-  [-neckPlane + taperDepth - 1, -5],
-  [-neckPlane + taperDepth - 1, 5],
-  [-neckPlane - 1.4, 5.9],
-  [-neckPlane - 4, 6.6],
+  [-collar, -6],
+  [taperDepth - neckPlane - 1, -5],
+  [taperDepth - neckPlane - 1, 5],
+  [-collar, 6],
 ]);
-const [neckLow, neckHigh] = [onAxis([-neckPlane - 4, -8.4]), onAxis([-neckPlane - 4, 8.4])];
+const [neckLow, neckHigh] = [onAxis([-collar, -8.6]), onAxis([-collar, 8.6])];
 
 /** Stem from under the neck on the outer side, round the tip, up the inner side. */
 const stem: readonly Point[] = [
   neckHigh,
-  [-16.2, -3.4],
-  [-17, -13],
-  [-15.4, -26],
-  [-13.4, -42],
+  [-14.4, -2.6],
+  [-16.4, -10],
+  [-15.8, -22],
+  [-13.8, -40],
   [-11.9, -60],
   [-10.4, -68],
   [-7, -70.6],
   [-3.6, -68],
   [-2.1, -60],
-  [-0.8, -42],
-  [1.8, -27],
-  [4, -18],
+  [-0.6, -42],
+  [1.6, -28],
+  [3.6, -17],
   neckLow,
 ];
 export const stemRuns = [
   stem,
-  ...[neckLow, ...neck, neckHigh].slice(1).map((point, i) => [[neckLow, ...neck][i] ?? point, point]),
+  ...[neckLow, ...neck, neckHigh]
+    .slice(1)
+    .map((point, i) => [[neckLow, ...neck][i] ?? point, point]),
 ] as const;
 
 export const shaftAxis: readonly [Point, Point] = [
@@ -76,6 +77,10 @@ export const shaftAxis: readonly [Point, Point] = [
 ];
 /** Where the two axes meet. */
 export const axesMeet: Point = [-head.offset, -head.offset];
-export const headAxisEnd = onAxis([33, 0]);
+export const headAxisEnd = onAxis([35, 0]);
 /** The angle between the axes, drawn on the inner side. */
-export const angleArc = arcPoints(axesMeet, 40, axisDegrees - head.neckShaftAngle, axisDegrees, 17);
+export const angleArc = arcPoints(axesMeet, 41, axisDegrees - head.neckShaftAngle, axisDegrees, 17);
+export const angleLabel: Point = [
+  axesMeet[0] + 41 * Math.cos(radians(-38)),
+  axesMeet[1] + 41 * Math.sin(radians(-38)),
+];

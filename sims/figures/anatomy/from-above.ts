@@ -45,10 +45,7 @@ const tuberosities: readonly Point[] = [
 ];
 export const humerusRuns = [boneUnderCartilage, tuberosities] as const;
 export const cartilageRuns = [jointSurface, boneUnderCartilage.toReversed()] as const;
-export const spongyBone = inset(
-  [...boneUnderCartilage, ...tuberosities.slice(1, -1)],
-  () => 0.9,
-);
+export const spongyBone = inset([...boneUnderCartilage, ...tuberosities.slice(1, -1)], () => 0.9);
 /** The long tendon of the biceps lies in the groove. */
 export const bicepsTendon: Point = polarPoints([[235, 24]])[0] ?? [0, 0];
 

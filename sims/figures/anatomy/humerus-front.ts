@@ -98,23 +98,17 @@ function shell(y: number): number {
 /** The same bone with its head sawn off at the neck, to take a stem. */
 export const sawnRuns = [[neckTop, neckBottom], calcar, jaggedEnd, outerSide] as const;
 export const sawnEdge = [outerSide, [neckTop, neckBottom], calcar] as const;
-const sawnInside: readonly Point[] = inset(
-  [...calcar, ...outerSide],
-  ([, y]) => shell(y),
-).map(([x, y]): Point => (y < shaftEnd + 4 ? [x, shaftEnd] : [x, y]));
+const sawnInside: readonly Point[] = inset([...calcar, ...outerSide], ([, y]) => shell(y)).map(
+  ([x, y]): Point => (y < shaftEnd + 4 ? [x, shaftEnd] : [x, y]),
+);
 export const sawnMarrow = [
   [sawnInside.at(-1) ?? neckTop, sawnInside[0] ?? neckBottom],
   sawnInside.slice(0, calcar.length),
-  [sawnInside[calcar.length - 1] ?? neckBottom, [-3, shaftEnd - 0.6], [-8, shaftEnd + 1.8], sawnInside[calcar.length] ?? neckTop],
+  [
+    sawnInside[calcar.length - 1] ?? neckBottom,
+    [-3, shaftEnd - 0.6],
+    [-8, shaftEnd + 1.8],
+    sawnInside[calcar.length] ?? neckTop,
+  ],
   sawnInside.slice(calcar.length),
 ] as const;
-
-/** Old growth plate: a faint line from the tuberosity to the inner neck. */
-export const growthLine: readonly Point[] = [
-  [-25.6, 3],
-  [-16, 5.4],
-  [-6, 0.8],
-  [2, -8.6],
-  [9.4, -17.6],
-];
-

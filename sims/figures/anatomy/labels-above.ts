@@ -6,8 +6,8 @@ const bone = 'var(--bone)';
 const inBoth: readonly PlacedLabel[] = [
   { term: 'head', at: [166, 196], anchor: 'middle', ground: bone },
   { term: 'scapula', at: [392, 44], to: [58, 37], anchor: 'middle' },
-  { term: 'glenoid', at: [322, 316], to: [28, 10], anchor: 'middle' },
-  { term: 'labrum', at: [262, 342], to: [26, -2], anchor: 'middle' },
+  { term: 'glenoid', at: [322, 316], to: [22.8, 10.7], anchor: 'middle' },
+  { term: 'labrum', at: [262, 342], to: [24.4, -1.7], anchor: 'middle' },
   { term: 'infraspinatus', at: [262, 24], to: [32, 38], anchor: 'middle' },
   { term: 'subscapularis', at: [372, 250], to: [58, 10], anchor: 'middle' },
 ];

@@ -19,7 +19,7 @@ const inBoth: readonly PlacedLabel[] = [
   { term: 'glenoid', at: [307, 218], anchor: 'middle', ground: bone },
   { term: 'cuff', at: [62, 30], to: [-13, 24.6], anchor: 'middle' },
   { term: 'deltoid', at: [66, 262], to: [-41, -22], anchor: 'end' },
-  { term: 'labrum', at: [244, 322], to: [19.6, -22.6] },
+  { term: 'labrum', at: [244, 322], to: [17.6, -21] },
   { term: 'humerus', at: [238, 348], to: [1.4, -60] },
   { term: 'scapula', at: [366, 250], anchor: 'middle', ground: bone },
 ];

@@ -33,7 +33,9 @@ export function outline(runs: readonly (readonly Point[])[]): string {
 
 /** Path data of a line made of smooth runs that meet in corners, left open. */
 export function openRuns(runs: readonly (readonly Point[])[]): string {
-  return runs.map((run, i) => (i === 0 ? smoothOpen(run) : smoothOpen(run).replace(/^M/, 'L'))).join('');
+  return runs
+    .map((run, i) => (i === 0 ? smoothOpen(run) : smoothOpen(run).replace(/^M/, 'L')))
+    .join('');
 }
 
 /** Points on a circular arc, both ends included; angles in degrees, counter-clockwise from the x axis. */

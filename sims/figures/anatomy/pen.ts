@@ -34,8 +34,8 @@ export function fibres(
     const across = (k + 0.5 + 0.3 * (scatter(k) - 0.5)) / count;
     const start = reach[0] + (reach[1] - reach[0]) * 0.22 * scatter(k + 31);
     const end = reach[1] - (reach[1] - reach[0]) * 0.22 * scatter(k + 57);
-    return Array.from({ length: 7 }, (_, i) => {
-      const t = start + ((end - start) * i) / 6;
+    return Array.from({ length: 5 }, (_, i) => {
+      const t = start + ((end - start) * i) / 4;
       return between(pointAt(from, t), pointAt(to, t), across);
     });
   });

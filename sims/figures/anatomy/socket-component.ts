@@ -13,7 +13,11 @@ export const component = {
   radialMismatch: 3,
   ballRadius: head.radiusFront,
   thickness: 4,
-  cement: 1.2,
+  /** Of cement round a peg or keel, and under the back. */
+  mantle: 1.2,
+  cementBed: 0.8,
+  /** Of a metal back. */
+  tray: 2.4,
 } as const;
 
 /** Its hollow, level through the lower half, where it is widest. */

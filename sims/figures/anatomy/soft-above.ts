@@ -115,8 +115,8 @@ export const skin: readonly Point[] = [
     [112, 46.6],
     [96, 48],
   ]),
-  [14, 53],
-  [34, 60],
+  [10, 51.6],
+  [22, 55.4],
 ];
 
 /** Chest wall, where the subscapularis slides. */

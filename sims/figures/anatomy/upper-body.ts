@@ -9,18 +9,23 @@ type Line = readonly Point[];
 const mirrored = (line: Line): Line => line.map(([x, y]): Point => [-x, y]);
 
 const halfHead: Line = [
-  [0, 302],
-  [34, 298],
-  [60, 279],
-  [74, 246],
-  [76, 208],
-  [71, 166],
-  [60, 128],
-  [42, 100],
-  [20, 86],
-  [0, 83],
+  [0, 304],
+  [28, 300],
+  [52, 286],
+  [69, 262],
+  [76, 230],
+  [76, 200],
+  [72, 168],
+  [64, 136],
+  [51, 108],
+  [33, 90],
+  [16, 82],
+  [0, 80],
 ];
-export const headOutline: Line = [...halfHead.slice(0, -1), ...mirrored(halfHead).toReversed().slice(0, -1)];
+export const headOutline: Line = [
+  ...halfHead.slice(0, -1),
+  ...mirrored(halfHead).toReversed().slice(0, -1),
+];
 
 const ear: Line = [
   [75, 214],
@@ -116,6 +121,37 @@ export const surfaceLines: readonly Line[] = [
     [60, -154],
     [26, -140],
   ],
+];
+/** Construction line at the height of the eyes, bent round the head. */
+export const eyeLine: Line = [
+  [-76, 206],
+  [-40, 197],
+  [0, 194],
+  [40, 197],
+  [76, 206],
+];
+/** Shadow under the jaw, on the neck and down the far side. */
+export const shadows: readonly Line[] = [
+  ...[0, 1, 2].map((k): Line => [
+    [12 + k * 9, 72 - k * 1.5],
+    [22 + k * 7.6, 78 - k * 0.5],
+    [34 + k * 5, 90 + k * 3.4],
+  ]),
+  ...[0, 1, 2].map((k): Line => [
+    [69 - k * 5.5, 222 - k * 9],
+    [66.5 - k * 6, 170 - k * 12],
+    [54 - k * 6.5, 124 - k * 5],
+  ]),
+  ...[0, 1, 2].map((k): Line => [
+    [214 - k * 7, -66 - k * 10],
+    [214 - k * 7, -120],
+    [212 - k * 6.5, -176 - k * 16],
+  ]),
+  ...[0, 1, 2].map((k): Line => [
+    [147 - k * 6.5, -172 - k * 6],
+    [144 - k * 6.5, -226],
+    [137 - k * 6.5, -286 - k * 10],
+  ]),
 ];
 export const middleLine: Line = [
   [0, 326],
