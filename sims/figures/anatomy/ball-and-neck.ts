@@ -7,8 +7,9 @@ import { arcPoints, partFrame, radians, type Point } from './path.ts';
  * mm from the centre of the ball, x towards the chest, y up. In the ball's own axes u runs out along its axis.
  */
 export const onAxis = partFrame([0, 0], axisDegrees);
-export const neckPlane = head.radiusFront - head.height;
-const taperDepth = 12;
+/** The ball's flat underside, counted from its centre along its axis. */
+export const flat = head.radiusFront - head.height;
+const bore = flat + 11;
 
 const at = (points: readonly Point[]): readonly Point[] => points.map(onAxis);
 
@@ -22,46 +23,49 @@ export const ballSurface = arcPoints(
 );
 /** Underside, with the bore that takes the neck. */
 const underside = at([
-  [-neckPlane, -ballHalf() + 0.2],
-  [-neckPlane, -6],
-  [-neckPlane + taperDepth, -5],
-  [-neckPlane + taperDepth, 5],
-  [-neckPlane, 6],
-  [-neckPlane, ballHalf() - 0.2],
+  [flat, -halfFlat()],
+  [flat, -6],
+  [bore, -5],
+  [bore, 5],
+  [flat, 6],
+  [flat, halfFlat()],
 ]);
 export const ballRuns = [
   ballSurface,
   ...underside.slice(1).map((point, i) => [underside[i] ?? point, point]),
 ] as const;
 
-function ballHalf(): number {
-  return Math.sqrt(head.radiusFront ** 2 - neckPlane ** 2);
+/** Half the width of the underside. */
+export function halfFlat(): number {
+  return Math.sqrt(head.radiusFront ** 2 - flat ** 2);
 }
 
-const collar = neckPlane + 0.7;
+const collar = flat - 0.7;
 const neck = at([
-  [-collar, -6],
-  [taperDepth - neckPlane - 1, -5],
-  [taperDepth - neckPlane - 1, 5],
-  [-collar, 6],
+  [collar, -6],
+  [bore - 1, -5],
+  [bore - 1, 5],
+  [collar, 6],
 ]);
-const [neckLow, neckHigh] = [onAxis([-collar, -8.6]), onAxis([-collar, 8.6])];
+const [neckLow, neckHigh] = [onAxis([collar, -8.8]), onAxis([collar, 8.8])];
 
 /** Stem from under the neck on the outer side, round the tip, up the inner side. */
 const stem: readonly Point[] = [
   neckHigh,
-  [-14.4, -2.6],
-  [-16.4, -10],
-  [-15.8, -22],
+  [-8.6, 5.4],
+  [-13.6, -1.6],
+  [-15.8, -11],
+  [-15.6, -23],
   [-13.8, -40],
   [-11.9, -60],
   [-10.4, -68],
   [-7, -70.6],
   [-3.6, -68],
   [-2.1, -60],
-  [-0.6, -42],
-  [1.6, -28],
-  [3.6, -17],
+  [-0.4, -44],
+  [2.2, -31],
+  [5.6, -20],
+  [8.6, -10.6],
   neckLow,
 ];
 export const stemRuns = [

@@ -11,7 +11,7 @@ import { socketProfile } from './socket-profile.ts';
 /** The level cut meets the plane of the neck this far from the head's centre, measured along the head's axis. */
 const neckDistance =
   (head.radiusFront - head.height) / Math.sin(((180 - head.neckShaftAngle) * Math.PI) / 180);
-const halfArc = (Math.acos(-neckDistance / head.radiusAbove) * 180) / Math.PI;
+const halfArc = (Math.acos(neckDistance / head.radiusAbove) * 180) / Math.PI;
 const backEnd = head.retroversion + halfArc;
 const frontEnd = head.retroversion - halfArc;
 
@@ -25,9 +25,12 @@ const boneUnderCartilage: readonly Point[] = jointSurface.map(([x, y], i) => {
 const tuberosities: readonly Point[] = [
   jointSurface.at(-1) ?? [0, 0],
   ...polarPoints([
-    [268, 23.2],
-    [260, 25.4],
-    [252, 26.2],
+    [304, 21.3],
+    [293, 21.4],
+    [282, 22.8],
+    [271, 24.8],
+    [261, 26.2],
+    [252, 26.4],
     [245, 25],
     [240, 22.4],
     [235, 21],
@@ -37,9 +40,11 @@ const tuberosities: readonly Point[] = [
     [204, 27],
     [190, 27.2],
     [176, 27],
-    [163, 25.8],
-    [151, 24],
-    [142, 22.2],
+    [163, 26.2],
+    [150, 24.8],
+    [137, 23],
+    [123, 21.6],
+    [109, 21.2],
   ]),
   jointSurface[0] ?? [0, 0],
 ];

@@ -12,7 +12,7 @@ export const axisDegrees = head.neckShaftAngle - 90;
 
 /** Half the arc of the joint surface, from the head's height over the plane of the neck. */
 export const halfArcDegrees =
-  (Math.acos((head.height - head.radiusFront) / head.radiusFront) * 180) / Math.PI;
+  (Math.acos((head.radiusFront - head.height) / head.radiusFront) * 180) / Math.PI;
 
 export const cartilageThickness = 1.5;
 /** Where the drawing breaks the shaft off. */
@@ -36,9 +36,11 @@ const neckBottom = arcPoints([0, 0], head.radiusFront, to, to, 2)[0] ?? [0, 0];
 /** Inner side, from the head down to the break. */
 const calcar: readonly Point[] = [
   neckBottom,
-  [10.4, -24.2],
-  [7.6, -30],
-  [6, -38],
+  [16.6, -15.9],
+  [13, -19.4],
+  [10.2, -23.8],
+  [7.8, -30],
+  [6.2, -38],
   [5.3, -50],
   [5, -64],
   [4.8, shaftEnd],
@@ -54,9 +56,11 @@ const outerSide: readonly Point[] = [
   [-27.6, -11],
   [-29.4, 0],
   [-29, 8],
-  [-26.6, 13.4],
-  [-23.6, 15.2],
-  [-21.4, 13.4],
+  [-27, 13],
+  [-24, 16.2],
+  [-20, 17.4],
+  [-16.6, 17.4],
+  [-14.6, 18.4],
   neckTop,
 ];
 

@@ -14,7 +14,7 @@ const inBoth: readonly PlacedLabel[] = [
 
 const inTradeOnly: readonly PlacedLabel[] = [
   { term: 'greaterTuberosity', at: [56, 56], to: [-23, 8], anchor: 'middle' },
-  { term: 'lesserTuberosity', at: [176, 356], to: [-8, -22.6], anchor: 'middle' },
+  { term: 'lesserTuberosity', at: [176, 356], to: [-6.4, -23], anchor: 'middle' },
 ];
 
 /** The labels of the section from above in one vocabulary: patients get the fewer. */

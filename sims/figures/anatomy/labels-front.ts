@@ -25,7 +25,7 @@ const inBoth: readonly PlacedLabel[] = [
 ];
 
 const inTradeOnly: readonly PlacedLabel[] = [
-  { term: 'greaterTuberosity', at: [80, 170], to: [-26.6, 5], anchor: 'end' },
+  { term: 'greaterTuberosity', at: [80, 170], to: [-26, 8], anchor: 'end' },
   { term: 'coracoid', at: [376, 190], to: [41, 20], anchor: 'middle', ground: bone },
 ];
 

@@ -5,7 +5,7 @@
  * at the height of the shoulder tips.
  */
 export const sheets = {
-  body: { width: 440, height: 440, origin: [286, 214], scale: 0.6 },
+  body: { width: 440, height: 440, origin: [282, 214], scale: 0.6 },
   front: { width: 440, height: 430, origin: [208, 204], scale: 2.5 },
   above: { width: 440, height: 420, origin: [168, 196], scale: 2.8 },
   face: { width: 440, height: 408, origin: [184, 166], scale: 6.6 },

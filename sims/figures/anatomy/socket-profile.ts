@@ -48,10 +48,10 @@ export function socketProfile(section: SocketSection): SocketProfile {
       [
         onSurface(side * tip),
         [section.labralDepth - 1, outer(0.5)],
-        [rimDepth + 0.6, outer(1.3)],
-        [rimDepth - 2.2, outer(0.7)],
+        [rimDepth + 0.8, outer(1.1)],
+        [rimDepth - 1.4, outer(0.5)],
       ],
-      [[rimDepth - 2.2, outer(0.7)], onBone(side * halfFace)],
+      [[rimDepth - 1.4, outer(0.5)], onBone(side * halfFace)],
       along(onBone, side * halfFace, side * base),
     ];
   };

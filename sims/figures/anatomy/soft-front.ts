@@ -14,10 +14,10 @@ export const cuffUpper: readonly Point[] = [
   [30, 32.4],
   [18, 31.8],
   [6, 31.6],
-  [-5, 30.4],
-  [-14, 27],
-  [-21.4, 21.4],
-  [-26.4, 14],
+  [-5, 30.6],
+  [-14, 27.8],
+  [-21.4, 22.6],
+  [-26.2, 15.4],
 ];
 export const cuffLower: readonly Point[] = [
   [79, 23.6],
@@ -28,9 +28,9 @@ export const cuffLower: readonly Point[] = [
   [24, 20.8],
   [14, 22.8],
   [6, 25.2],
-  [-5, 25],
-  [-14, 21.2],
-  [-21.2, 14],
+  [-3, 25.4],
+  [-10, 22.8],
+  [-15.6, 18.4],
 ];
 /** Number of points from the inner end at which muscle gives way to tendon. */
 export const tendonFrom = 5;
@@ -62,12 +62,12 @@ export const deltoidOuter: readonly Point[] = [
 
 /** Joint capsule: a loose fold hangs under the head. */
 export const capsuleBelow: readonly Point[] = [
-  [20.4, -25.4],
-  [19.6, -31],
-  [16.6, -33.6],
-  [13.6, -31.4],
-  [12.2, -26.6],
-  [11.8, -22.6],
+  [19.8, -23.4],
+  [19.8, -30],
+  [17, -33.4],
+  [13.8, -31.6],
+  [11.8, -27],
+  [11.2, -22.6],
 ];
 
 /** Skin, far outside the cut. */

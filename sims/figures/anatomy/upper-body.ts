@@ -45,36 +45,36 @@ const flank: Line = [
   [72, 34],
   [104, 20],
   [142, 12],
-  [174, 3],
-  [198, -14],
-  [214, -42],
-  [222, -78],
-  [222, -120],
-  [220, -170],
-  [222, -220],
-  [228, -270],
-  [235, -320],
-  [238, -370],
-  [240, -430],
+  [174, 4],
+  [200, -12],
+  [217, -40],
+  [227, -80],
+  [230, -125],
+  [230, -175],
+  [233, -225],
+  [239, -275],
+  [246, -325],
+  [251, -375],
+  [254, -430],
 ];
 /** From the armpit down the inner side of the arm. */
 const innerArm: Line = [
-  [152, -138],
-  [160, -176],
-  [170, -226],
-  [178, -276],
-  [184, -330],
-  [190, -380],
-  [194, -430],
+  [146, -134],
+  [149, -176],
+  [153, -226],
+  [158, -276],
+  [165, -330],
+  [172, -380],
+  [178, -430],
 ];
 const side: Line = [
-  [152, -138],
-  [155, -180],
-  [150, -240],
-  [142, -300],
-  [137, -350],
-  [140, -400],
-  [148, -440],
+  [146, -134],
+  [145, -180],
+  [140, -240],
+  [134, -300],
+  [130, -350],
+  [133, -400],
+  [141, -440],
 ];
 export const flanks: readonly Line[] = [flank, mirrored(flank)];
 export const innerArms: readonly Line[] = [innerArm, mirrored(innerArm)];
@@ -93,9 +93,9 @@ export const bodyRuns: readonly (readonly Point[])[] = [
 /** Light surface lines: folds at the armpits, the notch over the breastbone, the left collar bone under the skin. */
 export const surfaceLines: readonly Line[] = [
   [
-    [146, -84],
-    [152, -112],
-    [152, -138],
+    [128, -78],
+    [142, -104],
+    [146, -134],
   ],
   [
     [20, -24],
@@ -115,12 +115,6 @@ export const surfaceLines: readonly Line[] = [
     [-20, -4],
     [-12, -24],
   ],
-  [
-    [140, -120],
-    [104, -150],
-    [60, -154],
-    [26, -140],
-  ],
 ];
 /** Construction line at the height of the eyes, bent round the head. */
 export const eyeLine: Line = [
@@ -130,27 +124,22 @@ export const eyeLine: Line = [
   [40, 197],
   [76, 206],
 ];
-/** Shadow under the jaw, on the neck and down the far side. */
+/** Shadow down the far side. */
 export const shadows: readonly Line[] = [
-  ...[0, 1, 2].map((k): Line => [
-    [12 + k * 9, 72 - k * 1.5],
-    [22 + k * 7.6, 78 - k * 0.5],
-    [34 + k * 5, 90 + k * 3.4],
-  ]),
   ...[0, 1, 2].map((k): Line => [
     [69 - k * 5.5, 222 - k * 9],
     [66.5 - k * 6, 170 - k * 12],
     [54 - k * 6.5, 124 - k * 5],
   ]),
   ...[0, 1, 2].map((k): Line => [
-    [214 - k * 7, -66 - k * 10],
-    [214 - k * 7, -120],
-    [212 - k * 6.5, -176 - k * 16],
+    [221 - k * 7, -78 - k * 10],
+    [223 - k * 7, -130],
+    [223 - k * 6.5, -186 - k * 16],
   ]),
   ...[0, 1, 2].map((k): Line => [
-    [147 - k * 6.5, -172 - k * 6],
-    [144 - k * 6.5, -226],
-    [137 - k * 6.5, -286 - k * 10],
+    [139 - k * 6.5, -172 - k * 6],
+    [135 - k * 6.5, -226],
+    [129 - k * 6.5, -286 - k * 10],
   ]),
 ];
 export const middleLine: Line = [
