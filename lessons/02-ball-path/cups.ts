@@ -1,4 +1,5 @@
 import {
+  ballPath,
   climbAt,
   peakStabilityRatio,
   rimContactTranslation,
@@ -29,6 +30,18 @@ export const balls = [
   { name: 'a little smaller', ballRadius },
   { name: 'much smaller', ballRadius: 18 },
 ].map((ball) => ({ ...ball, rimContact: rimContactTranslation(cup, ball.ballRadius) }));
+
+/** What a smaller ball does to the greatest ratio on the way out, read from the two paths and not from the formula. */
+function outcomeOf(smaller: number, larger: number): 'less' | 'same' | 'more' {
+  const ROWS = 201;
+  const greatest = (radius: number): number =>
+    Math.max(...ballPath(cup, radius, ROWS).map(({ stabilityRatio }) => stabilityRatio));
+  const change = greatest(smaller) / greatest(larger) - 1;
+  if (Math.abs(change) < 1e-6) return 'same';
+  return change < 0 ? 'less' : 'more';
+}
+
+export const smallBallOutcome = outcomeOf(18, ballRadius);
 
 /** The same ball and width, with a cup of a larger radius: mismatch bought with depth. */
 export const openCup = sphericalSocket({ curvatureRadius: 32, width: cup.width });
