@@ -33,7 +33,7 @@ const ballArgument = (name: string, call: (ballRadius: number) => unknown): Argu
   argument: 'ballRadius',
   call,
   allowed: '25 mm',
-  outside: [0, -1, 25.001, 1e9],
+  outside: [0, -1, 25.001, 25 * (1 + 1e-8), 1e9],
   inside: [1e-6, 24, 25, 25 * (1 + 1e-10)],
 });
 

@@ -33,6 +33,11 @@ describe('radialMismatch', () => {
     );
   });
 
+  test('radialMismatch: the smallest that counts is a billionth of the radius', () => {
+    expect(radialMismatch(cup, 25 * (1 - 5e-10))).toBe(0);
+    expectClose(radialMismatch(cup, 25 * (1 - 2e-9)), 5e-8, { relative: 1e-6 });
+  });
+
   test('radialMismatch: flat is infinite', () => {
     expect(radialMismatch(flat, 24)).toBe(Infinity);
   });

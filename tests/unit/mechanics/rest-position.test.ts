@@ -106,7 +106,7 @@ describe('restPosition', () => {
   });
 
   test('restPosition: α in [β, β + λ) is held at the rim by friction', () => {
-    const between = real(0, 0.999);
+    const between = fc.oneof(fc.constant(0), real(0, 0.999));
     fc.assert(
       fc.property(pairOf(ordinarySocket), between, ({ socket, ballRadius }, part) => {
         const lambda = Math.atan(0.2);
