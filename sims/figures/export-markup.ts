@@ -116,7 +116,7 @@ function footEntries({ setting, units, model, sources }: Caption): readonly stri
     ...(setting === undefined || setting === '' ? [] : [`Setting: ${setting}`]),
     `Units: ${units}`,
     `Computed by: ${model}`,
-    `Sources: ${sources.length === 0 ? 'none needed' : sources.join('; ')}`,
+    `Sources: ${sources.length === 0 ? 'derived, no measured data' : sources.join('; ')}`,
     CAUTION,
   ];
 }

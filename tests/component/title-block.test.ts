@@ -34,7 +34,7 @@ test.each([
   ['paper', '#d4e3ec', '#1a2a38'],
   ['night', '#1b3a52', '#ece6d6'],
 ])('the %s picture is whole XML in that theme’s colours, font inside', async (theme, wash, ink) => {
-  document.documentElement.dataset['theme'] = theme;
+  document.documentElement.setAttribute('data-theme', theme);
   const text = await (await svgFile(placeDrawing(), caption)).text();
   const read = new DOMParser().parseFromString(text, 'image/svg+xml');
   expect(read.querySelector('parsererror')).toBeNull();
@@ -49,7 +49,7 @@ test.each([
   expect(hex(inner?.querySelector('text')?.getAttribute('fill') ?? '')).toBe(ink);
   expect(text).not.toMatch(/var\(|light-dark|class="|data-page-only/);
   expect(text.match(/src:url\(data:font\/woff2;base64,[\w+/=]{10000,}\)/g)).toHaveLength(2);
-  delete document.documentElement.dataset['theme'];
+  document.documentElement.removeAttribute('data-theme');
 });
 
 test('the PNG has two pixels to each of the picture’s, and is not blank', async () => {

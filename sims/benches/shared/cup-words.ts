@@ -1,4 +1,11 @@
-import { cupRanges, shapeNames, type CupSetting, type ShapeBy } from './cup-ranges.ts';
+import type { Range } from '../../shared/range.ts';
+import {
+  cupRanges,
+  shapeNames,
+  type CupField,
+  type CupSetting,
+  type ShapeBy,
+} from './cup-ranges.ts';
 import { tightestRadius } from './cup-limits.ts';
 
 /**
@@ -21,6 +28,32 @@ export function refusal(setting: CupSetting, asked: number): string {
     );
   }
   return `A socket ${millimetres(width)} wide would be too deep with so tight a curve. ${set}`;
+}
+
+/**
+ * Why a control stands at an end nearer than its own: the other settings hold it there.
+ *
+ * @param allowed as `allowedRange` gives it for the field
+ * @param value where it stands
+ * @returns undefined where the control stands elsewhere, or at an end of its own
+ */
+export function stopReason(
+  setting: CupSetting,
+  field: CupField,
+  allowed: Range,
+  value: number = setting[field],
+): string | undefined {
+  const own = cupRanges[field];
+  const isAtLeast = value <= allowed.min && allowed.min > own.min;
+  const isAtMost = value >= allowed.max && allowed.max < own.max;
+  if (!isAtLeast && !isAtMost) return undefined;
+  const beyond: CupSetting = {
+    ...setting,
+    [field]: isAtMost ? value + own.step : value - own.step,
+  };
+  return beyond.ballDiameter / 2 >= tightestRadius(beyond.width)
+    ? 'Stops here: beyond, the ball would not reach the bottom of the cup.'
+    : `Stops here: beyond, the cup would be deeper than ${cupRanges.depth.max} mm.`;
 }
 
 /** That another control cannot say the present shape, and where it stands instead. */

@@ -135,8 +135,12 @@ describe('the range a control is given', () => {
             expect(cupFrom({ ...setting, [field]: end }).message).toBe('');
           }
           for (const beyond of [allowed.min - range.step, allowed.max + range.step]) {
-            const isInRange = beyond >= range.min && beyond <= range.max;
-            if (isInRange) expect(cupFrom({ ...setting, [field]: beyond }).message).not.toBe('');
+            if (beyond < range.min || beyond > range.max) continue;
+            const asked = { ...setting, [field]: beyond };
+            const { shape, message } = cupFrom(asked);
+            const miss = Math.abs(shape[setting.shapeBy] - asked[setting.shapeBy]);
+            expect(miss).toBeGreaterThan(0);
+            expect(message !== '').toBe(miss > 1e-3);
           }
         },
       ),
