@@ -1,3 +1,4 @@
+import type { Component } from 'svelte';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import BallAndNeck from '../../sims/figures/anatomy/BallAndNeck.svelte';
@@ -6,6 +7,8 @@ import ShoulderFront from '../../sims/figures/anatomy/ShoulderFront.svelte';
 import SocketComponentFace from '../../sims/figures/anatomy/SocketComponentFace.svelte';
 import SocketComponentSection from '../../sims/figures/anatomy/SocketComponentSection.svelte';
 import WhereInTheBody from '../../sims/figures/anatomy/WhereInTheBody.svelte';
+import type { Fixation } from '../../sims/figures/anatomy/socket-component.ts';
+import type { Words } from '../../sims/figures/anatomy/terms.ts';
 import '../../site/styles/fonts.css';
 import '../../site/styles/tokens.css';
 
@@ -13,7 +16,12 @@ import '../../site/styles/tokens.css';
 const PHONE = 350;
 
 const fixations = ['pegs', 'keel', 'metal-backed'] as const;
-const drawings = [
+interface Props {
+  readonly words?: Words;
+  readonly fixation?: Fixation;
+}
+type Drawing = Component<Props>;
+const drawings: readonly (readonly [string, Drawing, Props])[] = [
   ['where in the body', WhereInTheBody, {}],
   ['shoulder front', ShoulderFront, {}],
   ['shoulder from above', ShoulderFromAbove, {}],
@@ -22,13 +30,10 @@ const drawings = [
   ...fixations.map(
     (fixation) => [`section, ${fixation}`, SocketComponentSection, { fixation }] as const,
   ),
-] as const;
+];
 
-async function draw(
-  component: (typeof drawings)[number][1],
-  props: object,
-): Promise<SVGSVGElement> {
-  const { container } = await render(component as typeof ShoulderFront, props);
+async function draw(drawing: Drawing, props: Props): Promise<SVGSVGElement> {
+  const { container } = await render(drawing, props);
   container.setAttribute('style', `width: ${PHONE}px`);
   const svg = container.querySelector('svg');
   if (!svg) throw new Error('no drawing');
@@ -90,7 +95,7 @@ test.each(drawings)(
 
 test('all drawings on one page: no id twice, and every hatch asked for is there', async () => {
   for (const [, component, props] of drawings) {
-    await render(component as typeof ShoulderFront, props);
+    await render(component, props);
   }
   const ids = [...document.querySelectorAll('svg [id]')].map(({ id }) => id);
   expect(new Set(ids).size).toBe(ids.length);
