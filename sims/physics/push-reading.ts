@@ -16,7 +16,8 @@ export interface ContactReading {
   /** Tilt φ of the normal from the centre line, rad; positive where it leans against a push along +x. */
   readonly angle: number;
   /** Where on the ball, mm. */
-  readonly point: Vector;
+  readonly x: number;
+  readonly z: number;
   /** N */
   readonly normalForce: number;
   /** Along the surface, N; positive toward +x. */
@@ -39,7 +40,6 @@ export interface PushReading {
   /** Side force now on the ball: one set by hand comes on within a third of a second, a spring's is measured. */
   readonly sideForce: number;
   readonly compressiveLoad: number;
-  readonly friction: number;
   /** Side force ÷ compressive load. */
   readonly ratio: number;
   /** Where the socket presses, the hardest first. */
@@ -100,12 +100,8 @@ function contactReading(
   centre: Vector,
   ballRadius: number,
 ): ContactReading {
-  return {
-    angle: tilt(normal),
-    point: plus(centre, normal, -ballRadius),
-    normalForce,
-    frictionForce,
-  };
+  const { x, z } = plus(centre, normal, -ballRadius);
+  return { angle: tilt(normal), x, z, normalForce, frictionForce };
 }
 
 function tilt(normal: Vector): number {

@@ -206,7 +206,6 @@ export function createPushScene(
       time: steps * STEP_SECONDS,
       sideForce: side.ratio * compressiveLoad,
       compressiveLoad,
-      friction,
       ratio: side.ratio,
       springEnd: side.kind === 'hand' ? null : side.end,
       push,
