@@ -2,6 +2,8 @@ import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { parse } from 'yaml';
+import { readQuestionFile } from '../sims/study/question-file.ts';
+import { factSchema, sourceSchema } from './sources/schema.ts';
 
 const base = './lessons';
 
@@ -16,6 +18,10 @@ const edition = z.object({
 });
 
 const objective = z.object({
+  /** Short name the questions use: o1, o2 … */
+  id: z
+    .string()
+    .regex(/^[a-z][a-z0-9-]*$/, 'an objective’s id is lower-case letters, digits and hyphens'),
   text: z.string(),
   /** Title of a residency milestone sub-competency. */
   milestone: z.string(),
@@ -32,11 +38,24 @@ export const collections = {
   }),
   clinic: defineCollection({
     loader: glob({ base, pattern: '*/clinic.mdx', generateId: folder }),
-    schema: edition,
+    schema: edition.extend({
+      /** Day the text was last changed, as it stands on the printed sheet. */
+      written: z.coerce.date(),
+      /** For the last card and the sheet. */
+      questions: z.array(z.string()).min(3),
+    }),
   }),
-  sources: defineCollection({ loader: file(`${base}/sources.json`), schema: z.looseObject({}) }),
+  questions: defineCollection({
+    loader: glob({ base, pattern: '*/questions.yaml', generateId: folder }),
+    schema: z.looseObject({}).superRefine((data, context) => {
+      for (const message of readQuestionFile(data).problems) {
+        context.addIssue({ code: 'custom', message });
+      }
+    }),
+  }),
+  sources: defineCollection({ loader: file(`${base}/sources.json`), schema: sourceSchema }),
   facts: defineCollection({
-    loader: file(`${base}/facts.yaml`, { parser: (text) => parse(text) }),
-    schema: z.looseObject({}),
+    loader: file(`${base}/facts.yaml`, { parser: (text) => parse(text) as Record<string, unknown>[] }),
+    schema: factSchema,
   }),
 };

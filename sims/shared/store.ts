@@ -174,12 +174,12 @@ function keepAside(storage: Keeper): void {
   if (text === null || kind === 'state' || kind === 'nothing') return;
   let number = 1;
   for (;;) {
-    const kept = storage.getItem(ASIDE_KEY + number);
+    const kept = storage.getItem(`${ASIDE_KEY}${number}`);
     if (kept === text) return;
     if (kept === null) break;
     number += 1;
   }
-  storage.setItem(ASIDE_KEY + number, text);
+  storage.setItem(`${ASIDE_KEY}${number}`, text);
 }
 
 function removeAll(storage: Keeper): number {
