@@ -27,5 +27,7 @@ function slipOf(w: number, depth: number): MeasuredSlip {
   return { width: w, depth, ratio: slipRatio };
 }
 
-export const measuredSlips: readonly MeasuredSlip[] = [];
-void slipOf; void wideCup; void width;
+export const measuredSlips: readonly MeasuredSlip[] = [
+  ...[1, 2, 3, 4].map((depth) => slipOf(width, depth)),
+  ...[2, 4, 6].map((depth) => slipOf(wideCup.width, depth)),
+];

@@ -1,3 +1,4 @@
+import { BODY } from '../../figures/section.ts';
 import { peakStabilityRatio } from '../../geometry/index.ts';
 import type { PushReading } from '../../physics/push-reading.ts';
 import { createPushScene, type PushScene } from '../../physics/push-scene.ts';
@@ -159,9 +160,17 @@ export class PushBench {
     const before = this.reading.translation;
     scene.advance(seconds * (this.isSlow ? SLOW : 1));
     this.#read();
+    if (this.#isFarOut()) return false;
     const isStill = Math.abs(this.reading.translation - before) < SETTLED_MOVE;
     this.#stillFor = isStill ? this.#stillFor + seconds : 0;
     return this.isPushing || this.isDragged || this.#stillFor < SETTLED_AFTER;
+  }
+
+  /** Well past the rim there is nothing more to see: the ball stays there, still in the picture. */
+  #isFarOut(): boolean {
+    const { state, translation } = this.reading;
+    const shown = this.cup.socket.width / 2 + BODY.rimLedge;
+    return state === 'slipped out' && !this.isDragged && Math.abs(translation) > shown;
   }
 
   #runToEnd(scene: PushScene): void {
@@ -176,7 +185,7 @@ export class PushBench {
     const reading = this.#ready().read();
     this.reading = reading;
     const isDone = reading.push !== 'pushing';
-    const isTraced = this.isPushing || this.isDragged;
+    const isTraced = this.isDragged || reading.push === 'pushing';
     if (isTraced && reading.translation >= 0 && this.trace.length < LONGEST_TRACE) {
       this.trace = [...this.trace, { translation: reading.translation, ratio: reading.ratio }];
     }
