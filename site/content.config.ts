@@ -55,7 +55,9 @@ export const collections = {
   }),
   sources: defineCollection({ loader: file(`${base}/sources.json`), schema: sourceSchema }),
   facts: defineCollection({
-    loader: file(`${base}/facts.yaml`, { parser: (text) => parse(text) as Record<string, unknown>[] }),
+    loader: file(`${base}/facts.yaml`, {
+      parser: (text) => parse(text) as Record<string, unknown>[],
+    }),
     schema: factSchema,
   }),
 };
