@@ -8,7 +8,10 @@ await init;
 
 /** Bytes of script, each file gzipped as a host sends it. */
 export interface ScriptWeight {
-  /** What loads with the page, before any sim is scrolled to. */
+  /**
+   * What loads with the page itself. In Study, where a reader scrolls to the sims, that takes in every sim that does not
+   * wait for it; elsewhere the sim is what the page is for, and counts below.
+   */
   readonly atRest: number;
   /** With every sim of the page, and whatever they may load later. */
   readonly allIn: number;
@@ -27,12 +30,13 @@ export function scriptWeight(site: BuiltSite, page: BuiltPage): ScriptWeight {
   };
 }
 
-/** Script files a page names, either those that load with it or those of sims that load when scrolled to. */
+/** Script files a page names, either those that load with it or those of its sims. */
 function entriesOf(site: BuiltSite, page: BuiltPage, areLate: boolean): readonly string[] {
   return addressesOf(site, page)
     .filter(({ element, attribute: name }) => {
       if (element.tagName === 'astro-island') {
-        return areLate === (attribute(element, 'client') === 'visible') && name !== 'href';
+        const waits = attribute(element, 'client') === 'visible';
+        return areLate === (waits || !page.route.startsWith('study/')) && name !== 'href';
       }
       const isPreload = element.tagName === 'link' && attribute(element, 'rel') === 'modulepreload';
       return !areLate && (isPreload || (element.tagName === 'script' && name === 'src'));
