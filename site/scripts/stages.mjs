@@ -46,7 +46,7 @@ function vitestStage(name, projects) {
 export const stages = [
   { name: 'packages', run: () => prepare().then(() => true) },
   {
-    name: 'browser',
+    name: 'chromium',
     run: async () => {
       process.env.CHROMIUM_PATH = await ensureBrowser();
       console.log(process.env.CHROMIUM_PATH);
@@ -67,9 +67,9 @@ export const stages = [
   },
   vitestStage('unit', ['unit', 'component']),
   { name: 'build', run: () => tools(['astro', 'build', '--silent']) },
-  vitestStage('pages', ['site']),
+  vitestStage('site', ['site']),
   {
-    name: 'browser tests',
+    name: 'browser',
     run: async () => {
       process.env.PLAYWRIGHT_JSON_OUTPUT_FILE = report('browser');
       return tools([
