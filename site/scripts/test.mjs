@@ -1,17 +1,25 @@
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { artefacts } from './project.mjs';
+import { artefacts, fail } from './project.mjs';
 import { stages } from './stages.mjs';
 import { nothing, sum } from './tally.mjs';
 
+/** Stages that every run begins with. */
+const firstStages = ['packages', 'chromium'];
+
 /**
- * Runs the stages one after another, or only those named on the command line with what they need, and stops at the
- * first that fails. Its last line counts the tests; a stage without tests that fails counts as one.
+ * Runs the stages one after another, or only those named on the command line, and stops at the first that fails. Its
+ * last line counts the tests; a stage without tests that fails counts as one.
  */
 const named = process.argv.slice(2);
-const chosen = stages.filter(
-  ({ name }, i) => named.length === 0 || i === 0 || named.includes(name),
-);
+const unknown = named.filter((name) => !stages.some((stage) => stage.name === name));
+if (unknown.length > 0) {
+  fail(`No stage ${unknown.join(', ')}; there are ${stages.map(({ name }) => name).join(', ')}.`);
+}
+const chosen =
+  named.length === 0
+    ? stages
+    : stages.filter(({ name }) => firstStages.includes(name) || named.includes(name));
 rmSync(join(artefacts, 'reports'), { recursive: true, force: true });
 
 /** @type {string[]} */
