@@ -21,12 +21,7 @@ export interface Caption {
 export interface Drawing {
   /** What stands between `<svg>` and `</svg>`. */
   readonly inner: string;
-  readonly viewBox: {
-    readonly x: number;
-    readonly y: number;
-    readonly width: number;
-    readonly height: number;
-  };
+  readonly viewBox: Box;
 }
 
 export interface Dress {
@@ -39,6 +34,14 @@ export interface Dress {
   readonly measure: MeasureText;
 }
 
+/** A rectangle of the picture, in its CSS pixels. */
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 const MARGIN = 12;
 const PAD = 14;
 const LEAST_WIDTH = 720;
@@ -49,13 +52,13 @@ const TEXT_SIZE = 15;
  * A figure as one SVG file: the title in a strip above, the drawing, and a foot with setting, units, model, sources and
  * the caution, framed as a sheet.
  *
- * @returns the file's text and its size in CSS pixels
+ * @returns the file's text, its size in CSS pixels, and where in it the title's first line stands
  */
 export function figureMarkup(
   drawing: Drawing,
   caption: Caption,
   dress: Dress,
-): { markup: string; width: number; height: number } {
+): { markup: string; width: number; height: number; titleBox: Box } {
   const { viewBox } = drawing;
   const inside = Math.max(LEAST_WIDTH, viewBox.width);
   const drawingHeight = (viewBox.height * inside) / viewBox.width;
@@ -89,7 +92,13 @@ export function figureMarkup(
     strip.markup +
     below.markup +
     '</svg>';
-  return { markup, width, height };
+  const titleBox = {
+    x: MARGIN + PAD,
+    y: MARGIN + PAD - 4,
+    width: Math.min(room, 4 * TITLE_SIZE),
+    height: TITLE_SIZE * 1.3,
+  };
+  return { markup, width, height, titleBox };
 }
 
 /** Replaces every `var(--token)` by what `valueOf` says it is now; a fallback inside the var() is dropped. */

@@ -2,11 +2,13 @@ import greekFont from '@fontsource-variable/sofia-sans-semi-condensed/files/sofi
 import latinFont from '@fontsource-variable/sofia-sans-semi-condensed/files/sofia-sans-semi-condensed-latin-wght-normal.woff2?url';
 import { csvText, type Table } from './csv.ts';
 import { guessedWidth, type MeasureText } from './export-lines.ts';
-import { figureMarkup, resolveVariables, type Caption } from './export-markup.ts';
+import { figureMarkup, resolveVariables, type Box, type Caption } from './export-markup.ts';
 
 /** The family's name inside an exported file, apart from any font of the reader's. */
 const FAMILY = 'Sofia Sans Semi Condensed Variable';
 const PIXELS_PER_CSS_PIXEL = 2;
+const FONT_WAIT = 60;
+const FONT_TRIES = 40;
 
 /** A drawing on the page as an SVG file of its own, in the colours it has now, its font inside. */
 export async function svgFile(svg: SVGSVGElement, caption: Caption): Promise<Blob> {
@@ -20,7 +22,7 @@ export async function svgFile(svg: SVGSVGElement, caption: Caption): Promise<Blo
  * @throws Error where the browser cannot draw it
  */
 export async function pngFile(svg: SVGSVGElement, caption: Caption): Promise<Blob> {
-  const { markup, width, height } = await selfContained(svg, caption);
+  const { markup, width, height, titleBox } = await selfContained(svg, caption);
   const address = URL.createObjectURL(new Blob([markup], { type: 'image/svg+xml' }));
   try {
     const image = new Image();
@@ -29,9 +31,7 @@ export async function pngFile(svg: SVGSVGElement, caption: Caption): Promise<Blo
     const canvas = document.createElement('canvas');
     canvas.width = Math.round(width * PIXELS_PER_CSS_PIXEL);
     canvas.height = Math.round(height * PIXELS_PER_CSS_PIXEL);
-    const context = canvas.getContext('2d');
-    if (context === null) throw new Error('The browser gives no canvas to draw on.');
-    context.drawImage(image, 0, 0, canvas.width, canvas.height);
+    await drawLettered(image, canvas, titleBox);
     return await new Promise((resolve, reject) => {
       canvas.toBlob((blob) => {
         if (blob === null) reject(new Error('The browser made no picture.'));
@@ -40,6 +40,39 @@ export async function pngFile(svg: SVGSVGElement, caption: Caption): Promise<Blo
     });
   } finally {
     URL.revokeObjectURL(address);
+  }
+}
+
+/**
+ * Draws a picture once its lettering is there. A browser starts on the fonts inside a picture when it first draws it,
+ * calls the picture ready before they are, and leaves its letters out meanwhile: so look whether the title has come.
+ */
+async function drawLettered(
+  image: HTMLImageElement,
+  canvas: HTMLCanvasElement,
+  title: Box,
+): Promise<void> {
+  const context = canvas.getContext('2d', { willReadFrequently: true });
+  if (context === null) throw new Error('The browser gives no canvas to draw on.');
+  const scale = PIXELS_PER_CSS_PIXEL;
+  const hasTitle = (): boolean => {
+    const { data } = context.getImageData(
+      title.x * scale,
+      title.y * scale,
+      title.width * scale,
+      title.height * scale,
+    );
+    return data.some((value, i) => value !== data[i % 4]);
+  };
+  for (let tries = 0; tries < FONT_TRIES; tries += 1) {
+    const wasThere = tries > 0 && hasTitle();
+    context.clearRect(0, 0, canvas.width, canvas.height);
+    context.drawImage(image, 0, 0, canvas.width, canvas.height);
+    // Once more after the title has come, for a second font that came with it.
+    if (wasThere) return;
+    await new Promise((resolve) => {
+      setTimeout(resolve, FONT_WAIT);
+    });
   }
 }
 

@@ -52,23 +52,39 @@ test.each([
   document.documentElement.removeAttribute('data-theme');
 });
 
-test('the PNG has two pixels to each of the picture’s, and is not blank', async () => {
-  const drawing = placeDrawing();
-  const svgText = await (await svgFile(drawing, caption)).text();
-  const bitmap = await createImageBitmap(await pngFile(drawing, caption));
-  const [, width, height] = /width="([\d.]+)" height="([\d.]+)"/.exec(svgText) ?? [];
-  expect(bitmap.width).toBe(Math.round(Number(width) * 2));
-  expect(bitmap.height).toBe(Math.round(Number(height) * 2));
+/** How many pixels of a part of a picture are not as its first pixel, and the colours among all. */
+function pixelsIn(bitmap: ImageBitmap, x: number, y: number, width: number, height: number) {
   const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
   const context = canvas.getContext('2d');
-  context?.drawImage(bitmap, 0, 0);
-  const pixels = context?.getImageData(0, 0, bitmap.width, bitmap.height).data ?? [];
-  const colours = new Set<number>();
-  for (let i = 0; i < pixels.length; i += 4) {
-    colours.add(((pixels[i] ?? 0) << 16) | ((pixels[i + 1] ?? 0) << 8) | (pixels[i + 2] ?? 0));
+  if (context === null) throw new Error('no canvas');
+  context.drawImage(bitmap, 0, 0);
+  const { data } = context.getImageData(2 * x, 2 * y, 2 * width, 2 * height);
+  const colours = new Map<string, number>();
+  for (let i = 0; i < data.length; i += 4) {
+    const colour = hex(data.slice(i, i + 3).join(' '));
+    colours.set(colour, (colours.get(colour) ?? 0) + 1);
   }
-  expect(colours.size).toBeGreaterThan(20);
-  expect(colours.has(0xd4e3ec)).toBe(true);
+  const ground = hex(data.slice(0, 3).join(' '));
+  return { colours, marked: data.length / 4 - (colours.get(ground) ?? 0) };
+}
+
+test('the PNG has two pixels to each of the picture’s, its colours and its lettering', async () => {
+  const drawing = placeDrawing();
+  const svgText = await (await svgFile(drawing, caption)).text();
+  const root = new DOMParser().parseFromString(svgText, 'image/svg+xml').documentElement;
+  const [width, height] = ['width', 'height'].map((name) => Number(root.getAttribute(name)));
+  const bitmap = await createImageBitmap(await pngFile(drawing, caption));
+  expect([bitmap.width, bitmap.height]).toEqual(
+    [2 * Number(width), 2 * Number(height)].map(Math.round),
+  );
+  const inner = root.querySelector('svg');
+  const top = Number(inner?.getAttribute('y'));
+  const foot = top + Number(inner?.getAttribute('height'));
+  const drawn = pixelsIn(bitmap, 20, top + 5, 200, 100);
+  expect(drawn.colours.get('#d4e3ec')).toBeGreaterThan(1000);
+  expect(drawn.marked).toBeGreaterThan(300);
+  expect(pixelsIn(bitmap, 20, 16, 300, top - 20).marked).toBeGreaterThan(1000);
+  expect(pixelsIn(bitmap, 20, foot + 4, 600, 60).marked).toBeGreaterThan(1000);
 });
 
 async function renderBlock() {

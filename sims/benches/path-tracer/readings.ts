@@ -1,4 +1,5 @@
-import { degrees, hundredths, ratio, tenths } from './lettering.ts';
+import { degrees, ratio } from '../../shared/format.ts';
+import { hundredths, tenths } from './lettering.ts';
 import type { TracerReading } from './reading.ts';
 import type { Drawn } from './setting.ts';
 

@@ -9,7 +9,7 @@ import {
   rowsUpTo,
   withFriction,
 } from '../../../sims/benches/path-tracer/curves.ts';
-import { describe as inWords, positionWords } from '../../../sims/benches/path-tracer/describe.ts';
+import { describe as wordsFor, positionWords } from '../../../sims/benches/path-tracer/describe.ts';
 import { readTracer } from '../../../sims/benches/path-tracer/reading.ts';
 import { readingsOf } from '../../../sims/benches/path-tracer/readings.ts';
 import { defaultTracer, drawn } from '../../../sims/benches/path-tracer/setting.ts';
@@ -18,6 +18,8 @@ import { defaultCup } from '../../../sims/benches/shared/cup-setting.ts';
 
 const usual = drawn(defaultCup);
 const flat = drawn({ ...defaultCup, depth: 0 });
+const plainly = (text: string): string => text.replaceAll('\u00a0', ' ');
+const inWords = (...given: Parameters<typeof wordsFor>): string => plainly(wordsFor(...given));
 
 describe('the reading', () => {
   test('is the same on either side, and held at the rim', () => {
@@ -95,7 +97,7 @@ describe('in words', () => {
         'The area under the ratio so far is 2.25 mm, the climb 2.25 mm; ' +
         'the whole area is 4.00 mm, the depth 4.00 mm.',
     );
-    expect(positionWords(reading)).toBe('5.00 mm right, climbed 2.25 mm, ratio 0.40');
+    expect(plainly(positionWords(reading))).toBe('5.00 mm right, climbed 2.25 mm, ratio 0.40');
   });
 
   test('a flat socket, a kept setting, friction', () => {
