@@ -14,20 +14,30 @@ export function readDeck(root: HTMLElement): Deck {
   const steps = [...root.querySelectorAll<HTMLElement>('.step')];
   if (steps.length === 0) throw new Error('The page holds no step.');
   return {
-    id: root.dataset['deck'] ?? '',
+    id: root.dataset.deck ?? '',
     steps,
     titles: steps.map((step) => step.querySelector('h2')?.textContent.trim() ?? ''),
-    minutes: steps.map((step) => Number(step.dataset['minutes'])),
+    minutes: steps.map((step) => Number(step.dataset.minutes)),
     builds: steps.map((step) => buildsIn(step).length),
   };
 }
 
-/** The parts of a step that come on at a press, in order. */
-export function buildsIn(step: HTMLElement): readonly HTMLElement[] {
-  return [...step.querySelectorAll<HTMLElement>('.build')];
+/**
+ * The parts of a step that come on, press by press: elements of class `build` in order, those that carry the same
+ * `data-with` together.
+ */
+export function buildsIn(step: Element): readonly (readonly Element[])[] {
+  const presses = new Map<string | Element, Element[]>();
+  for (const part of step.querySelectorAll('.build')) {
+    const press = part.getAttribute('data-with') ?? part;
+    presses.set(press, [...(presses.get(press) ?? []), part]);
+  }
+  return [...presses.values()];
 }
 
-/** Marks the first `count` builds of a step as shown. */
-export function showBuilds(step: HTMLElement, count: number): void {
-  buildsIn(step).forEach((build, index) => build.toggleAttribute('data-shown', index < count));
+/** Marks what the first `count` presses bring on as shown. */
+export function showBuilds(step: Element, count: number): void {
+  buildsIn(step).forEach((parts, press) => {
+    for (const part of parts) part.toggleAttribute('data-shown', press < count);
+  });
 }

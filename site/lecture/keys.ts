@@ -16,29 +16,38 @@ export interface KeyPress {
 }
 
 /** Sent by every clicker. They move the show whatever has the focus, or a slider touched once would hold it fast. */
-const clicker: Readonly<Record<string, Wish>> = { PageDown: 'forward', PageUp: 'back' };
+const clicker: readonly (readonly [string, Wish])[] = [
+  ['PageDown', 'forward'],
+  ['PageUp', 'back'],
+];
 
 /** Letters and points: a control has no use for them, a text field does. */
-const letters: Readonly<Record<string, Wish>> = {
-  '.': 'dark',
-  b: 'dark',
-  n: 'forward',
-  p: 'back',
-  f: 'full-screen',
-  s: 'speaker-window',
-};
+const letters: readonly (readonly [string, Wish])[] = [
+  ['.', 'dark'],
+  ['b', 'dark'],
+  ['n', 'forward'],
+  ['p', 'back'],
+  ['f', 'full-screen'],
+  ['s', 'speaker-window'],
+];
 
 /** Keys by which a control is worked: they move the show only while no control has the focus. */
-const shared: Readonly<Record<string, Wish>> = {
-  ArrowRight: 'forward',
-  ArrowDown: 'forward',
-  ' ': 'forward',
-  Enter: 'forward',
-  ArrowLeft: 'back',
-  ArrowUp: 'back',
-  Backspace: 'back',
-  Home: 'first',
-  End: 'last',
+const shared: readonly (readonly [string, Wish])[] = [
+  ['ArrowRight', 'forward'],
+  ['ArrowDown', 'forward'],
+  [' ', 'forward'],
+  ['Enter', 'forward'],
+  ['ArrowLeft', 'back'],
+  ['ArrowUp', 'back'],
+  ['Backspace', 'back'],
+  ['Home', 'first'],
+  ['End', 'last'],
+];
+
+const tables: Readonly<Record<Focus, ReadonlyMap<string, Wish>>> = {
+  text: new Map(clicker),
+  control: new Map([...clicker, ...letters]),
+  page: new Map([...clicker, ...letters, ...shared]),
 };
 
 /**
@@ -49,14 +58,9 @@ const shared: Readonly<Record<string, Wish>> = {
  */
 export function wishOf(press: KeyPress, focus: Focus): Wish | null {
   if (press.ctrlKey || press.altKey || press.metaKey) return null;
-  const wish = tableFor(focus)[press.key.length === 1 ? press.key.toLowerCase() : press.key];
+  const wish = tables[focus].get(press.key.length === 1 ? press.key.toLowerCase() : press.key);
   if (wish === undefined) return null;
   return press.key === ' ' && press.shiftKey ? 'back' : wish;
-}
-
-function tableFor(focus: Focus): Readonly<Record<string, Wish | undefined>> {
-  if (focus === 'text') return clicker;
-  return focus === 'control' ? { ...clicker, ...letters } : { ...clicker, ...letters, ...shared };
 }
 
 const TEXT_TYPES = ['text', 'number', 'search', 'email', 'url', 'tel', 'password'];

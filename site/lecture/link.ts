@@ -19,14 +19,14 @@ const deeds: readonly unknown[] = [
 /** The message in what came through the channel; null where it is none of ours, as from a tab of an older version. */
 export function readMessage(data: unknown): Message | null {
   if (!isRecord(data)) return null;
-  if (data['kind'] === 'ask') return { kind: 'ask' };
+  if (data.kind === 'ask') return { kind: 'ask' };
   const { stage } = data;
   if (typeof stage !== 'string') return null;
-  if (data['kind'] === 'leaves') return { kind: 'leaves', stage };
-  if (data['kind'] === 'do' && deeds.includes(data['deed'])) {
-    return { kind: 'do', stage, deed: data['deed'] as Deed };
+  if (data.kind === 'leaves') return { kind: 'leaves', stage };
+  if (data.kind === 'do' && deeds.includes(data.deed)) {
+    return { kind: 'do', stage, deed: data.deed as Deed };
   }
-  const show = data['kind'] === 'stands' ? readShow(data['show']) : null;
+  const show = data.kind === 'stands' ? readShow(data.show) : null;
   return show === null ? null : { kind: 'stands', stage, show };
 }
 

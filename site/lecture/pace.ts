@@ -11,8 +11,7 @@ export interface Pace {
 export function paceAt(minutes: readonly number[], step: number, elapsed: number): Pace {
   const plannedStart = 60 * sum(minutes.slice(0, step));
   const plannedEnd = plannedStart + 60 * (minutes[step] ?? 0);
-  const late =
-    elapsed > plannedEnd ? elapsed - plannedEnd : Math.min(0, elapsed - plannedStart);
+  const late = elapsed > plannedEnd ? elapsed - plannedEnd : Math.min(0, elapsed - plannedStart);
   return { plannedStart, plannedEnd, late };
 }
 

@@ -1,4 +1,5 @@
 import { readDeck, showBuilds } from './deck.ts';
+import { find } from './find.ts';
 import { listenToKeys } from './keys.ts';
 import { openLink, type Message } from './link.ts';
 import { recall, remember } from './memory.ts';
@@ -11,31 +12,31 @@ const ASKS_EVERY = 1000;
 /** A stage that has not answered for this long, ms, is taken to be gone. */
 const PATIENCE = 3500;
 
+const PARTS = ['link', 'where', 'upcoming', 'clock', 'elapsed', 'pace', 'others'] as const;
+
 /** Runs the speaker's window. It follows the first stage that answers; with none, it turns its own pages. */
 export function runSpeaker(root: HTMLElement): void {
   const deck = readDeck(root);
   const memory = `${deck.id}.speaker`;
-  const parts = Object.fromEntries(
-    ['link', 'where', 'upcoming', 'clock', 'elapsed', 'pace', 'others'].map((name) => [
-      name,
-      find(root, `[data-part="${name}"]`),
-    ]),
+  const parts = new Map(
+    PARTS.map((name) => [name, find(root, `[data-part="${name}"]`, HTMLElement)]),
   );
-  const stageLink = find<HTMLAnchorElement>(root, '[data-part="open-stage"]');
-  const darkButton = find(root, '[data-deed="dark"]');
+  const stageLink = find(root, '[data-part="open-stage"]', HTMLAnchorElement);
+  const darkButton = find(root, '[data-deed="dark"]', HTMLElement);
   let show: Show = opening;
   let stage: string | null = null;
   let heardAt = 0;
+  let otherHeardAt = 0;
 
   const link = openLink(deck.id, hear);
 
   function hear(message: Message): void {
     if (message.kind === 'stands') {
       stage ??= message.stage;
-      write('others', message.stage === stage ? null : 'A second stage window is open. This one follows the first.');
-      if (message.stage !== stage) return;
-      heardAt = Date.now();
-      put({ ...message.show, ...within(message.show, deck.builds) });
+      if (message.stage === stage) {
+        heardAt = Date.now();
+        put({ ...message.show, ...within(message.show, deck.builds) });
+      } else otherHeardAt = Date.now();
     }
     if (message.kind === 'leaves' && message.stage === stage) stage = null;
     tick();
@@ -83,19 +84,29 @@ export function runSpeaker(root: HTMLElement): void {
         ? 'No stage window answers. The buttons turn this window’s pages alone.'
         : 'Linked to the stage window.',
     );
+    const hasOther = Date.now() - otherHeardAt <= PATIENCE;
+    write('others', hasOther ? 'A second stage window is open. This one follows the first.' : null);
     const now = new Date();
     write('clock', now.toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' }));
     const elapsed = show.startedAt === null ? 0 : (now.getTime() - show.startedAt) / 1000;
-    write('elapsed', `${minutesAndSeconds(elapsed)} of ${minutesAndSeconds(60 * sum(deck.minutes))}`);
+    write(
+      'elapsed',
+      `${minutesAndSeconds(elapsed)} of ${minutesAndSeconds(60 * sum(deck.minutes))}`,
+    );
     const { plannedEnd, late } = paceAt(deck.minutes, show.step, elapsed);
     const plan = `this step ends at ${minutesAndSeconds(plannedEnd)}`;
-    write('pace', show.startedAt === null ? `Starts with the first step forward; ${plan}` : `${paceInWords(late)}; ${plan}`);
-    root.dataset['pace'] = show.startedAt === null || late <= 0 ? 'kept' : 'late';
+    write(
+      'pace',
+      show.startedAt === null
+        ? `Starts with the first step forward; ${plan}`
+        : `${paceInWords(late)}; ${plan}`,
+    );
+    root.dataset.pace = show.startedAt === null || late <= 0 ? 'kept' : 'late';
   }
 
-  function write(name: string, text: string | null): void {
-    const part = parts[name];
-    if (part === undefined) throw new Error(`The speaker's window lacks ${name}.`);
+  function write(name: (typeof PARTS)[number], text: string | null): void {
+    const part = parts.get(name);
+    if (part === undefined) return;
     part.hidden = text === null;
     if (text !== null && part.textContent !== text) part.textContent = text;
   }
@@ -105,7 +116,7 @@ export function runSpeaker(root: HTMLElement): void {
   put({ ...stored, ...within(stored, deck.builds) });
   for (const button of root.querySelectorAll<HTMLElement>('[data-deed]')) {
     button.addEventListener('click', () => {
-      perform(button.dataset['deed'] as Deed);
+      perform(button.dataset.deed as Deed);
     });
   }
   listenToKeys((wish) => {
@@ -117,10 +128,4 @@ export function runSpeaker(root: HTMLElement): void {
     tick();
   }, ASKS_EVERY);
   stayAwake();
-}
-
-function find<Kind extends HTMLElement = HTMLElement>(root: HTMLElement, selector: string): Kind {
-  const found = root.querySelector<Kind>(selector);
-  if (found === null) throw new Error(`The speaker's window lacks ${selector}.`);
-  return found;
 }

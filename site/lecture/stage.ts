@@ -1,4 +1,5 @@
 import { readDeck, showBuilds } from './deck.ts';
+import { find } from './find.ts';
 import { listenToKeys, type Wish } from './keys.ts';
 import { openLink } from './link.ts';
 import { recall, remember } from './memory.ts';
@@ -15,10 +16,10 @@ export function runStage(root: HTMLElement): void {
   const deck = readDeck(root);
   const name = `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`;
   const parts = {
-    count: find(root, '.count'),
-    said: find(root, '.said'),
-    dark: find(root, '.dark'),
-    speaker: find<HTMLAnchorElement>(root, '.speaker-link'),
+    count: find(root, '.count', HTMLElement),
+    said: find(root, '.said', HTMLElement),
+    dark: find(root, '.dark', HTMLElement),
+    speaker: find(root, '.speaker-link', HTMLAnchorElement),
   };
   let show = firstShow(deck.id, deck.builds);
 
@@ -65,7 +66,7 @@ export function runStage(root: HTMLElement): void {
   for (const button of root.querySelectorAll<HTMLElement>('[data-wish]')) {
     button.addEventListener('click', (event) => {
       event.preventDefault();
-      grant(button.dataset['wish'] as Wish);
+      grant(button.dataset.wish as Wish);
     });
   }
   window.addEventListener('hashchange', () => {
@@ -133,10 +134,4 @@ function loadFaces(): void {
   for (const face of document.fonts) {
     if (USED_FACES.test(face.family)) face.load().catch(() => undefined);
   }
-}
-
-function find<Kind extends HTMLElement = HTMLElement>(root: HTMLElement, selector: string): Kind {
-  const found = root.querySelector<Kind>(selector);
-  if (found === null) throw new Error(`The stage lacks ${selector}.`);
-  return found;
 }
