@@ -11,7 +11,14 @@ export interface IdleOptions {
   readonly reset: () => void;
 }
 
-const activities = ['pointerdown', 'pointermove', 'keydown', 'wheel', 'touchmove', 'scroll'] as const;
+const activities = [
+  'pointerdown',
+  'pointermove',
+  'keydown',
+  'wheel',
+  'touchmove',
+  'scroll',
+] as const;
 
 /**
  * Goes back to the start when a screen is left alone. Any touch, key or scroll puts it off, before the warning or
@@ -60,7 +67,8 @@ export function watchIdle(options: IdleOptions): () => void {
     else timer = setTimeout(grownQuiet, left);
   }
 
-  for (const name of activities) window.addEventListener(name, active, { capture: true, passive: true });
+  for (const name of activities)
+    window.addEventListener(name, active, { capture: true, passive: true });
   document.addEventListener('visibilitychange', seen);
   restart();
   return () => {

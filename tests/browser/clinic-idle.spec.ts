@@ -19,7 +19,9 @@ test('a tablet left alone warns, and goes back to the start', async ({ page }) =
   await page.clock.fastForward(ANSWER);
   await expect(warning).toBeHidden();
   await expect(page).toHaveURL(new RegExp(`${lesson}$`));
-  await expect(page.getByRole('heading', { level: 2 })).toHaveText(['Your shoulder is a ball and a cup']);
+  await expect(page.getByRole('heading', { level: 2 })).toHaveText([
+    'Your shoulder is a ball and a cup',
+  ]);
   await expect(page.getByRole('heading', { level: 2 })).toBeFocused();
 });
 

@@ -5,7 +5,11 @@
 
 export type CupName = 'flat' | 'shallow' | 'deep';
 
-export const cups: readonly { readonly name: CupName; readonly text: string; readonly depth: number }[] = [
+export const cups: readonly {
+  readonly name: CupName;
+  readonly text: string;
+  readonly depth: number;
+}[] = [
   { name: 'flat', text: 'Flat dish', depth: 0 },
   { name: 'shallow', text: 'Shallow cup', depth: 3 },
   { name: 'deep', text: 'Deep cup', depth: 7 },

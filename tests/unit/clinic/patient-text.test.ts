@@ -15,5 +15,7 @@ test('what is not for the patient, and what is set aside, is not read', () => {
 });
 
 test('a mark inside a marked part does not count it twice', () => {
-  expect(patientBlocks('<div data-patient><div data-patient><p>Once.</p></div></div>')).toEqual(['Once.']);
+  expect(patientBlocks('<div data-patient><div data-patient><p>Once.</p></div></div>')).toEqual([
+    'Once.',
+  ]);
 });

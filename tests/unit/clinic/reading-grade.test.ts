@@ -87,7 +87,9 @@ describe('grades', () => {
     const hard = countText([
       'Postoperative rehabilitation following arthroplasty necessitates individualised physiotherapeutic supervision.',
     ]);
-    const easy = countText(['After surgery you will work with a therapist. Each plan is made for one person.']);
+    const easy = countText([
+      'After surgery you will work with a therapist. Each plan is made for one person.',
+    ]);
     expect(fleschKincaidGrade(hard)).toBeGreaterThan(20);
     expect(fleschKincaidGrade(easy)).toBeLessThan(6);
   });

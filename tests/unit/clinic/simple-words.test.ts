@@ -17,7 +17,12 @@ const MOST_STEPS = 6000;
 /** Side force at which the simulation lets the ball go, N. */
 function slipForce(depth: number, compressiveLoad: number): number {
   const socket = socketFromDepth({ depth, width: CUP_WIDTH });
-  const scene = createPushScene({ socket, ballRadius: BALL_DIAMETER / 2, compressiveLoad, friction: 0 });
+  const scene = createPushScene({
+    socket,
+    ballRadius: BALL_DIAMETER / 2,
+    compressiveLoad,
+    friction: 0,
+  });
   scene.startPush();
   for (let i = 0; i < MOST_STEPS && scene.read().push === 'pushing'; i += 1) scene.step();
   return (scene.read().slipRatio ?? Number.NaN) * compressiveLoad;
@@ -27,7 +32,14 @@ describe('what the plain bench says of what the simulation does', () => {
   const trials = cups.flatMap(({ name, depth }) =>
     presses.map(({ text, load }) => {
       const socket = socketFromDepth({ depth, width: CUP_WIDTH });
-      return { name, text, load, depth, force: slipForce(depth, load), theory: load * peakStabilityRatio(socket) };
+      return {
+        name,
+        text,
+        load,
+        depth,
+        force: slipForce(depth, load),
+        theory: load * peakStabilityRatio(socket),
+      };
     }),
   );
 
@@ -41,7 +53,9 @@ describe('what the plain bench says of what the simulation does', () => {
 
   test('a flat dish holds nothing, however hard the press', () => {
     const flat = trials.filter(({ name }) => name === 'flat');
-    expect(new Set(flat.map(({ force }) => outcomeOf(force)))).toEqual(new Set(['It slipped at once.']));
+    expect(new Set(flat.map(({ force }) => outcomeOf(force)))).toEqual(
+      new Set(['It slipped at once.']),
+    );
   });
 
   test('a harder press and a deeper cup hold more, and the words say so', () => {
@@ -50,8 +64,12 @@ describe('what the plain bench says of what the simulation does', () => {
     expect(comparedWith(of('shallow', 25), of('shallow', 50))).toBe('That is more than last time.');
     expect(comparedWith(of('shallow', 50), of('deep', 50))).toBe('That is more than last time.');
     expect(comparedWith(of('deep', 50), of('flat', 50))).toBe('That is less than last time.');
-    expect(comparedWith(of('flat', 25), of('flat', 100))).toBe('That is about the same as last time.');
-    expect(comparedWith(of('deep', 50), of('deep', 50))).toBe('That is about the same as last time.');
+    expect(comparedWith(of('flat', 25), of('flat', 100))).toBe(
+      'That is about the same as last time.',
+    );
+    expect(comparedWith(of('deep', 50), of('deep', 50))).toBe(
+      'That is about the same as last time.',
+    );
   });
 
   test('the first try is compared with nothing', () => {
@@ -73,6 +91,7 @@ test('everything it can say is short, whole sentences without figures', () => {
   for (const text of everySentence) {
     expect(text).toMatch(/[.?!]$/);
     expect(text).not.toMatch(/\d/);
-    for (const sentence of sentencesOf(text)) expect(sentence.split(' ').length).toBeLessThanOrEqual(15);
+    for (const sentence of sentencesOf(text))
+      expect(sentence.split(' ').length).toBeLessThanOrEqual(15);
   }
 });
