@@ -111,9 +111,9 @@ export function runSpeaker(root: HTMLElement): void {
     if (text !== null && part.textContent !== text) part.textContent = text;
   }
 
-  root.setAttribute('data-running', '');
   const stored = recall(memory) ?? opening;
   put({ ...stored, ...within(stored, deck.builds) });
+  root.setAttribute('data-running', '');
   for (const button of root.querySelectorAll<HTMLElement>('[data-deed]')) {
     button.addEventListener('click', () => {
       perform(button.dataset.deed as Deed);

@@ -59,8 +59,8 @@ export function runStage(root: HTMLElement): void {
     else perform(wish);
   }
 
-  root.setAttribute('data-running', '');
   put(show);
+  root.setAttribute('data-running', '');
   listenToKeys(grant);
   listenToSwipes(perform);
   for (const button of root.querySelectorAll<HTMLElement>('[data-wish]')) {
