@@ -122,10 +122,17 @@ export function writeUrlState<State extends object>(
   return query.toString();
 }
 
-/** Puts a query in the address bar without a new entry in the visitor's history. */
+/** Browsers refuse an address changed many times a second, as by a key held down. */
+const SETTLING = 200;
+let settling: ReturnType<typeof setTimeout> | undefined;
+
+/** Puts a query in the address bar once changes pause, without a new entry in the visitor's history. */
 export function replacePageQuery(query: string): void {
-  const { pathname, hash } = window.location;
-  window.history.replaceState(window.history.state, '', pathname + (query && `?${query}`) + hash);
+  clearTimeout(settling);
+  settling = setTimeout(() => {
+    const { pathname, hash } = window.location;
+    window.history.replaceState(window.history.state, '', pathname + (query && `?${query}`) + hash);
+  }, SETTLING);
 }
 
 /** The full address of a bench's own page with a state in it. */

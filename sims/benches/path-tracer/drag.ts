@@ -1,4 +1,4 @@
-import type { Layout } from './layout.ts';
+import { plottedTranslation, type Layout } from './layout.ts';
 
 /** What a pointer on the drawing needs to know and may do. */
 export interface Draggable {
@@ -15,32 +15,34 @@ export interface Draggable {
  * @returns how to stop listening
  */
 export function dragOn(svg: SVGSVGElement, bench: Draggable): () => void {
-  let grip: number | null = null;
+  let translationAt: ((x: number) => number) | null = null;
 
-  function pointAt(event: PointerEvent): { mm: number; y: number } {
+  function pointAt(event: PointerEvent): { readonly x: number; readonly y: number } {
     const box = svg.getBoundingClientRect();
-    const { view, width } = bench.layout();
-    const unit = width / box.width;
-    return {
-      mm: view.toMm((event.clientX - box.left) * unit, 0).x,
-      y: (event.clientY - box.top) * unit,
-    };
+    const unit = bench.layout().width / box.width;
+    return { x: (event.clientX - box.left) * unit, y: (event.clientY - box.top) * unit };
   }
   function take(event: PointerEvent): void {
     if (event.button !== 0) return;
-    const { mm, y } = pointAt(event);
-    if (y > bench.layout().ratio.bottom + bench.layout().size * 2) return;
+    const layout = bench.layout();
+    const { x, y } = pointAt(event);
+    const isOnSection = x <= layout.section.right && y <= layout.section.bottom;
+    if (!isOnSection && y > layout.ratio.bottom + layout.size * 2) return;
     svg.setPointerCapture(event.pointerId);
-    const isOnSection = y <= bench.layout().section.bottom;
-    grip = isOnSection ? mm - bench.position() : 0;
-    if (!isOnSection) bench.moveTo(mm);
+    if (isOnSection) {
+      const grip = layout.view.toMm(x, 0).x - bench.position();
+      translationAt = (place) => bench.layout().view.toMm(place, 0).x - grip;
+    } else {
+      translationAt = (place) => plottedTranslation(bench.layout(), place);
+      bench.moveTo(translationAt(x));
+    }
   }
   function follow(event: PointerEvent): void {
-    if (grip !== null) bench.moveTo(pointAt(event).mm - grip);
+    if (translationAt !== null) bench.moveTo(translationAt(pointAt(event).x));
   }
   function letGo(): void {
-    if (grip === null) return;
-    grip = null;
+    if (translationAt === null) return;
+    translationAt = null;
     bench.release();
   }
 
