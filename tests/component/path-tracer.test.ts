@@ -106,9 +106,21 @@ test.each(['path', 'ratio'])('on the %s the point comes to the pointer', async (
   expect(await value()).toBeCloseTo(start - 3, 1);
   send('pointermove', x - 300 * scale, y);
   expect(await value()).toBe(-14);
-  send('pointercancel', x, y);
+  send('pointerup', x - 300 * scale, y);
   send('pointermove', x, y);
   expect(await value()).toBe(-14);
+});
+
+test('a touch that scrolls the page leaves the ball where it was', async () => {
+  await render(Bench);
+  const start = await value();
+  const { x, y } = points()[1] ?? { x: NaN, y: NaN };
+  send('pointerdown', x - 60, y);
+  expect(await value()).toBeLessThan(start);
+  send('pointercancel', x - 60, y + 8);
+  expect(await value()).toBe(start);
+  send('pointermove', x - 90, y);
+  expect(await value()).toBe(start);
 });
 
 test('a curve kept to compare is drawn dashed and named; put away, it is gone', async () => {

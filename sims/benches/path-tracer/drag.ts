@@ -10,11 +10,12 @@ export interface Draggable {
 
 /**
  * Lets a pointer move the ball on any of the three panels. In the section the ball keeps its place under the pointer;
- * in the plots it comes to where the pointer is.
+ * in the plots it comes to where the pointer is. A touch that turns out to scroll the page puts it back.
  *
  * @returns how to stop listening
  */
 export function dragOn(svg: SVGSVGElement, bench: Draggable): () => void {
+  let before = 0;
   let translationAt: ((x: number) => number) | null = null;
 
   function pointAt(event: PointerEvent): { readonly x: number; readonly y: number } {
@@ -29,6 +30,7 @@ export function dragOn(svg: SVGSVGElement, bench: Draggable): () => void {
     const isOnSection = x <= layout.section.right && y <= layout.section.bottom;
     if (!isOnSection && y > layout.ratio.bottom + layout.size * 2) return;
     svg.setPointerCapture(event.pointerId);
+    before = bench.position();
     if (isOnSection) {
       const grip = layout.view.toMm(x, 0).x - bench.position();
       translationAt = (place) => bench.layout().view.toMm(place, 0).x - grip;
@@ -46,14 +48,20 @@ export function dragOn(svg: SVGSVGElement, bench: Draggable): () => void {
     bench.release();
   }
 
+  function putBack(): void {
+    if (translationAt === null) return;
+    translationAt = null;
+    bench.moveTo(before);
+  }
+
   svg.addEventListener('pointerdown', take);
   svg.addEventListener('pointermove', follow);
   svg.addEventListener('pointerup', letGo);
-  svg.addEventListener('pointercancel', letGo);
+  svg.addEventListener('pointercancel', putBack);
   return () => {
     svg.removeEventListener('pointerdown', take);
     svg.removeEventListener('pointermove', follow);
     svg.removeEventListener('pointerup', letGo);
-    svg.removeEventListener('pointercancel', letGo);
+    svg.removeEventListener('pointercancel', putBack);
   };
 }
