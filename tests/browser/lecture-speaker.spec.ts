@@ -6,7 +6,7 @@ const deck = 'lecture/01-ball-and-cup/';
 async function openStage(context: BrowserContext, hash = ''): Promise<Page> {
   const page = await context.newPage();
   await page.goto(`${deck}${hash}`);
-  await expect(page.locator('.stage[data-running]')).toBeVisible();
+  await expect(page.locator('.lecture-stage[data-running]')).toBeVisible();
   return page;
 }
 

@@ -29,7 +29,7 @@ function shown(
 
 async function open(page: Page, hash = ''): Promise<void> {
   await page.goto(`${deck}${hash}`);
-  await expect(page.locator('.stage[data-running]')).toBeVisible();
+  await expect(page.locator('.lecture-stage[data-running]')).toBeVisible();
 }
 
 test('the whole deck by the two keys of a clicker, and all the way back', async ({ page }) => {
@@ -149,6 +149,34 @@ for (const hash of ['#99', '#0', '#4.99', '#<img src=x onerror=alert(1)>', '#%E0
   });
 }
 
+test('the clicker alone pushes the ball out, act by act, and takes the acts back', async ({
+  page,
+}) => {
+  await open(page, '#5');
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+  const rows = page.locator('.step[data-now] li.build[data-shown]');
+  const now = page.locator('.step[data-now] .now');
+  const acts = [
+    { row: 'large ball 0.62', now: '31 N ÷ 50 N = 0.62' },
+    { row: 'small ball 0.62', now: '31 N ÷ 50 N = 0.62' },
+    { row: 'twice the press 0.62', now: '62 N ÷ 100 N = 0.62' },
+    { row: 'flat 0.00', now: '0 N ÷ 50 N = 0.00' },
+  ];
+  for (const [index, act] of acts.entries()) {
+    await page.keyboard.press('PageDown');
+    await expect(rows).toHaveCount(index + 1);
+    await expect(now).toContainText('slipped at', { timeout: 15_000 });
+    await expect(now).toContainText(act.now);
+    await expect(rows.last()).toHaveText(act.row.replace(/ (?=[\d.]+$)/, ''));
+  }
+  await page.keyboard.press('PageUp');
+  await expect(rows).toHaveCount(3);
+  await expect(now).toContainText('0 N ÷ 100 N = 0.00');
+  await page.keyboard.press('End');
+  await open(page, '#5.2');
+  await expect(rows).toHaveText(['large ball0.62', 'small ball0.62']);
+});
+
 test('a focused slider keeps its arrows but never the clicker', async ({ page }) => {
   await open(page, '#5');
   const slider = page.locator('.step[data-now] input[type="range"]').first();
@@ -160,8 +188,10 @@ test('a focused slider keeps its arrows but never the clicker', async ({ page })
   expect((await shown(page)).hash).toBe('#5');
   await slider.focus();
   await page.keyboard.press('PageDown');
-  expect((await shown(page)).hash).toBe('#6');
+  expect((await shown(page)).hash).toBe('#5.1');
+  await slider.focus();
   await page.keyboard.press('PageUp');
+  expect((await shown(page)).hash).toBe('#5');
   await slider.focus();
   await page.keyboard.press('PageUp');
   expect((await shown(page)).count).toBe(`4 / ${STEPS}`);
