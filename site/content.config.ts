@@ -30,7 +30,7 @@ const objective = z.object({
 export const collections = {
   study: defineCollection({
     loader: glob({ base, pattern: '*/study.mdx', generateId: folder }),
-    schema: edition.extend({ objectives: z.array(objective).min(2), sources: z.array(z.string()) }),
+    schema: edition.extend({ objectives: z.array(objective).min(2) }),
   }),
   lecture: defineCollection({
     loader: glob({ base, pattern: '*/lecture.mdx', generateId: folder }),

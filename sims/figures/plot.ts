@@ -14,7 +14,7 @@ export interface Plot {
 }
 
 /** Room for the lettering round a plot, in multiples of the lettering's size. */
-const MARGIN = { left: 2.7, right: 1, top: 1.9, bottom: 2.9 } as const;
+const MARGIN = { left: 2.9, right: 1, top: 1.9, bottom: 3.1 } as const;
 
 /** A plot of the given outer size; the domains are kept as they are given. */
 export function createPlot(frame: {

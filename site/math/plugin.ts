@@ -19,7 +19,8 @@ function rawHtml(tex: string, displayMode: boolean, file: URL | undefined): { ra
 export function renderFormula(tex: string, displayMode: boolean, where: string): string {
   try {
     const html = katex.renderToString(tex, { displayMode, throwOnError: true, strict: 'error' });
-    return displayMode ? `<div class="formula">${html}</div>` : html;
+    // A formula wider than a phone scrolls, and what scrolls must be within reach of the keyboard.
+    return displayMode ? `<div class="formula" tabindex="0">${html}</div>` : html;
   } catch (error) {
     throw new Error(`Formula in ${where} does not parse: ${tex}\n${String(error)}`, { cause: error });
   }
