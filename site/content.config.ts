@@ -30,7 +30,11 @@ const objective = z.object({
 export const collections = {
   study: defineCollection({
     loader: glob({ base, pattern: '*/study.mdx', generateId: folder }),
-    schema: edition.extend({ objectives: z.array(objective).min(2) }),
+    schema: edition.extend({
+      objectives: z.array(objective).min(2),
+      /** Sources beyond those that its text, numbers and questions name. */
+      sources: z.array(z.string()).default([]),
+    }),
   }),
   lecture: defineCollection({
     loader: glob({ base, pattern: '*/lecture.mdx', generateId: folder }),
