@@ -81,6 +81,21 @@ test('opened first, it says that no stage answers, turns its own pages, and hand
   await expect(where(speaker)).toHaveText('Step 2 of 12');
 });
 
+test('both windows count the same presses in every step', async ({ page }) => {
+  const presses = async (address: string): Promise<readonly number[]> => {
+    await page.goto(address);
+    return page.locator('.step').evaluateAll((steps) =>
+      steps.map((step) => {
+        const builds = [...step.querySelectorAll('.build')];
+        return new Set(builds.map((build) => build.getAttribute('data-with') ?? build)).size;
+      }),
+    );
+  };
+  const onStage = await presses(deck);
+  expect(onStage.some((count) => count > 2)).toBe(true);
+  expect(await presses(`${deck}speaker/`)).toEqual(onStage);
+});
+
 test('a second stage is told of and not followed', async ({ context }) => {
   const first = await openStage(context, '#3');
   const speaker = await openSpeaker(context);

@@ -155,7 +155,7 @@ test('the clicker alone pushes the ball out, act by act, and takes the acts back
   await open(page, '#5');
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
   const rows = page.locator('.step[data-now] li.build[data-shown]');
-  const now = page.locator('.step[data-now] .now');
+  const now = page.locator('.step[data-now] .readings p');
   const acts = [
     { row: 'large ball 0.62', now: '31 N ÷ 50 N = 0.62' },
     { row: 'small ball 0.62', now: '31 N ÷ 50 N = 0.62' },
