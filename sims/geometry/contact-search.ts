@@ -1,0 +1,124 @@
+import type { Face } from './face.ts';
+import { lipRing, type LipRing } from './lip-ring.ts';
+import { LENGTH_TOLERANCE } from './numeric.ts';
+import { COARSEST_STRIDE } from './rim-samples.ts';
+import type { SurfaceDerivatives } from './two-radius-surface.ts';
+
+/**
+ * Workspace of a search for the contact of one ball with one face. The search runs thousands of times for one map, so it
+ * writes its findings here and makes no objects of its own.
+ */
+export interface ContactSearch {
+  readonly face: Face;
+  /** Ball radius and its square, mm and mm². */
+  readonly r: number;
+  readonly rr: number;
+  /** r² and a hair, so that a place straight beside the ball's centre counts as touched in spite of rounding. */
+  readonly wide: number;
+  /** Curvatures of the surface, 1/mm. */
+  readonly kx: number;
+  readonly ky: number;
+  /** Whether the ball is smaller than both radii, so that it can touch the hollow. */
+  readonly fitsHollow: boolean;
+  /** Whether ball and surface are one and the same sphere, so that at rest they touch all over. */
+  readonly conforms: boolean;
+  /** Whether a contact inside the hollow rules out every other: a sphere without a lip. */
+  readonly hollowDecides: boolean;
+  /** Rise of the lip over its width; 0 for none. */
+  readonly lipSlope: number;
+  readonly lipWidth: number;
+  /** How many places of the rim the coarse look goes on at a time. */
+  readonly stride: number;
+  /** Places in the middle of the lip; empty without a lip. */
+  readonly ring: LipRing;
+  /** Local maxima that the coarse look met: index (with fraction), piece, estimated height. */
+  readonly found: FoundMaxima;
+  readonly derivatives: SurfaceDerivatives;
+
+  /** Direction of the translation: angle, cosine, sine. */
+  angle: number;
+  ux: number;
+  uy: number;
+
+  /** Where the ball's centre stands, seen en face, mm. */
+  cx: number;
+  cy: number;
+
+  /** Outline at the angle asked for last: radius and its first two derivatives by the angle. */
+  radius: number;
+  radius1: number;
+  radius2: number;
+
+  /** The contact. Height is that of the ball's centre less its radius, mm. */
+  height: number;
+  ratio: number;
+  x: number;
+  y: number;
+  /** Whether the contact is on the rim, or on the hollow or lip. */
+  onRim: boolean;
+  /** Of a contact on the surface its distance from the middle, as a share of the rim's, less 1. */
+  inside: number;
+}
+
+export interface FoundMaxima {
+  count: number;
+  readonly index: Float64Array;
+  readonly piece: Int32Array;
+  readonly height: Float64Array;
+}
+
+/** More local maxima along a rim than any face has. */
+const ROOM = 64;
+
+/** A workspace for a face and a ball. */
+export function contactSearch(onFace: Face, ballRadius: number): ContactSearch {
+  const { curvatureRadiusAP, curvatureRadiusSI, labrum } = onFace;
+  const smaller = Math.min(curvatureRadiusAP, curvatureRadiusSI);
+  const isSphere = curvatureRadiusAP === curvatureRadiusSI;
+  const isEqual = Math.abs(ballRadius - smaller) <= smaller * LENGTH_TOLERANCE;
+  const conforms = isSphere && isEqual;
+  const r = conforms ? smaller : ballRadius;
+  return {
+    face: onFace,
+    r,
+    rr: r * r,
+    wide: r * r * (1 + LENGTH_TOLERANCE * 1e-3),
+    kx: 1 / curvatureRadiusAP,
+    ky: 1 / curvatureRadiusSI,
+    fitsHollow: r < smaller && !isEqual,
+    conforms,
+    hollowDecides: isSphere && labrum === undefined,
+    lipSlope: labrum === undefined ? 0 : labrum.height / labrum.width,
+    lipWidth: labrum?.width ?? 0,
+    stride: strideFor(r),
+    ring: lipRing(onFace),
+    found: {
+      count: 0,
+      index: new Float64Array(ROOM),
+      piece: new Int32Array(ROOM),
+      height: new Float64Array(ROOM),
+    },
+    derivatives: { z: 0, zx: 0, zy: 0, zxx: 0, zxy: 0, zyy: 0 },
+    angle: 0,
+    ux: 1,
+    uy: 0,
+    cx: 0,
+    cy: 0,
+    radius: 0,
+    radius1: 0,
+    radius2: 0,
+    height: 0,
+    ratio: 0,
+    x: 0,
+    y: 0,
+    onRim: false,
+    inside: 0,
+  };
+}
+
+/** A place every 8° sees every maximum under a ball of 16 mm and more; a smaller one needs a closer look. */
+function strideFor(r: number): number {
+  let stride = COARSEST_STRIDE;
+  while (stride > 1 && r < 2 * stride) stride /= 2;
+  return stride;
+}

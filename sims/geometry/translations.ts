@@ -1,0 +1,43 @@
+import { inRange } from './numeric.ts';
+
+/** Either so many evenly spaced places, or the places themselves. */
+export type CountOrList = number | readonly number[];
+
+/**
+ * A list of numbers from a count or a list.
+ *
+ * @param fromCount the place with a given index, of `count`
+ * @throws RangeError for a count that is not a whole number from `least` up, an empty list, or one with an entry that is
+ *   not finite
+ */
+export function listOf(
+  name: string,
+  countOrList: CountOrList,
+  least: number,
+  fromCount: (i: number, count: number) => number,
+): readonly number[] {
+  if (typeof countOrList === 'number') {
+    inRange(name, countOrList, least, Infinity, 'places, or a list of them');
+    if (!Number.isInteger(countOrList)) {
+      throw new RangeError(`${name} is ${countOrList}; allowed: whole numbers from ${least} up`);
+    }
+    return Array.from({ length: countOrList }, (_, i) => fromCount(i, countOrList));
+  }
+  if (!Array.isArray(countOrList) || countOrList.length === 0) {
+    throw new RangeError(
+      `${name} is ${String(countOrList)}; allowed: a count or a list of numbers`,
+    );
+  }
+  countOrList.forEach((value: unknown, i) => {
+    if (!Number.isFinite(value)) {
+      throw new RangeError(`${name}[${i}] is ${String(value)}; allowed: finite numbers`);
+    }
+  });
+  return countOrList as readonly number[];
+}
+
+/** The places of a count, evenly from 0 to `end`. */
+export const evenlyTo =
+  (end: number) =>
+  (i: number, count: number): number =>
+    i === count - 1 ? end : (end * i) / (count - 1);
