@@ -3,35 +3,38 @@ import { watchIdle } from './idle.ts';
 import { resetEvent } from './reset-event.ts';
 
 /**
- * The path of cards. Which card shows is the address's own affair (`#step-2`, in the style sheet): here the heading
- * takes the focus, and the path goes back to the start when asked to or left alone.
+ * The path of cards. Which card shows, and that its heading has the focus, is the browser's own affair (`#step-2`, and
+ * the style sheet). Here the title follows, and the path goes back to the start when asked to or left alone.
  */
 export function runPath(path: HTMLElement, again: HTMLElement, dialog: HTMLDialogElement): void {
-  const cards = [...path.querySelectorAll<HTMLElement>('.card')];
+  const headings = [...path.querySelectorAll<HTMLElement>('.card h2')];
   const title = document.title;
 
   function current(): HTMLElement | undefined {
-    return cards.find(({ id }) => `#${id}` === window.location.hash) ?? cards[0];
+    return headings.find(({ id }) => `#${id}` === window.location.hash) ?? headings[0];
   }
-  function arrive(): void {
-    const heading = current()?.querySelector('h2');
-    document.title = current() === cards[0] ? title : `${heading?.textContent ?? ''} · ${title}`;
+  function isAtStart(): boolean {
+    return current() === headings[0];
+  }
+  function follow(): void {
+    document.title = isAtStart() ? title : `${current()?.textContent.trim() ?? ''} · ${title}`;
     window.scrollTo({ top: 0, behavior: 'instant' });
-    heading?.focus({ preventScroll: true });
   }
   function reset(): void {
     window.dispatchEvent(new Event(resetEvent));
-    if (current() === cards[0]) return;
-    window.location.replace(`#${cards[0]?.id ?? ''}`);
+    if (isAtStart()) return;
+    window.location.replace(`#${headings[0]?.id ?? ''}`);
     window.history.replaceState(null, '', window.location.pathname + window.location.search);
-    arrive();
+    follow();
   }
 
-  window.addEventListener('hashchange', arrive);
+  window.addEventListener('hashchange', follow);
+  // A reload, or a finger that was faster than this script.
+  if (!isAtStart()) follow();
   again.addEventListener('click', (event) => {
     event.preventDefault();
     reset();
-    arrive();
+    headings[0]?.focus();
   });
-  watchIdle({ isAtStart: () => current() === cards[0], reset, ...idleWarning(dialog) });
+  watchIdle({ isAtStart, reset, ...idleWarning(dialog) });
 }
