@@ -1,5 +1,5 @@
-import type { SocketProfile } from './socket-profile.ts';
 import type { Vector } from './vector.ts';
+import type { WorldPlan } from './world-plan.ts';
 
 /** One place where the socket presses on the ball. */
 export interface BearingContact {
@@ -29,15 +29,6 @@ export interface Action {
   readonly damping: number;
 }
 
-/** What a world is built from. */
-export interface WorldPlan {
-  readonly profile: SocketProfile;
-  /** mm */
-  readonly ballRadius: number;
-  /** Radial mismatch, mm; Infinity for a flat socket. */
-  readonly mismatch: number;
-}
-
 /** A ball that cannot rotate and a fixed socket in a physics engine. */
 export interface BallWorld {
   /** Moves on by one update. */
@@ -47,13 +38,3 @@ export interface BallWorld {
 }
 
 export type WorldMaker = (plan: WorldPlan) => BallWorld;
-
-/**
- * Height of the ball's centre over the deepest point when it rests in the middle, mm. Between the two innermost facets a
- * ball smaller than the socket stands a hair lower than on the true arc, by m(1/cos(spacing/2) − 1).
- */
-export function startHeight({ profile, ballRadius, mismatch }: WorldPlan): number {
-  if (profile.facetAngles.length === 0) return ballRadius;
-  const half = profile.facetSpacing / 2;
-  return ballRadius - (mismatch * 2 * Math.sin(half / 2) ** 2) / Math.cos(half);
-}

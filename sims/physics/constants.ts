@@ -20,18 +20,22 @@ export const STEP_COUNT_SLACK = 1e-6;
 // Inertia
 
 /**
- * Acceleration that the compressive load alone would give the free ball, mm/s². The ball's mass is the load divided by
+ * Acceleration A that the compressive load alone would give the free ball, mm/s². The ball's mass is the load divided by
  * this, so that every load runs at the same pace. Inertia has no part in a slow push; this sets how fast the ball answers
- * and how little the push must accelerate it.
+ * and how little the push must accelerate it. A deep cup hardly wider than the ball gets less, within these bounds.
  */
-export const LOAD_ACCELERATION = 16_000;
+export const MOST_LOAD_ACCELERATION = 16_000;
+export const LEAST_LOAD_ACCELERATION = 8000;
+
+/** The ball swings on the steepest facet through this much of a radian in one update at the most. */
+export const MOST_SWING = 0.5;
 
 /** Damping of free motion is four times the ball's own frequency in the hollow, within these bounds, 1/s. */
 export const LEAST_DAMPING = 20;
 export const MOST_DAMPING = 120;
 
 /** A ball slower than this, mm/s, counts as at rest. */
-export const REST_SPEED = 0.02;
+export const REST_SPEED = 0.05;
 
 // Side force
 
@@ -47,7 +51,8 @@ export const SPRING_STIFFNESS = 2;
 /** Damping of that spring, as a part of the critical. */
 export const SPRING_DAMPING_RATIO = 0.7;
 
-/** Greatest speed of the spring's far end while the ball is dragged, mm/s. */
+/** Time in which the spring's far end follows a pointer, s, and its greatest speed, mm/s: a pointer comes in jumps. */
+export const DRAG_LAG = 0.04;
 export const DRAG_SPEED = 60;
 
 // The slow push
@@ -55,8 +60,11 @@ export const DRAG_SPEED = 60;
 /** Time constant of the averages taken during a push, s. */
 export const AVERAGING_SECONDS = 0.01;
 
-/** While the ball stands still the ratio rises as scale · tan(t / this), s: steadily at first, then ever faster. */
+/** While the ball stands still the ratio rises at first by the scale in this time, s … */
 export const RISE_SECONDS = 3.2;
+
+/** … and twice as fast at this many scales, so that a push at a ball that cannot slip comes to its end. */
+export const RISE_DOUBLES_AT = 1.5;
 
 /** Time to cross half the socket at top speed, s. */
 export const CROSSING_SECONDS = 3;
@@ -77,7 +85,7 @@ export const FALL_SECONDS = 0.03;
 // Shapes
 
 /** Widest facet of the hollow, rad: a coarser one would look wrong in a drawing. */
-export const WIDEST_FACET = Math.PI / 60;
+export const WIDEST_FACET = Math.PI / 45;
 
 /** Widest facet as the ball's centre sees it, mm: the ball comes to rest between two facets, so this limits where. */
 export const LONGEST_FACET_OF_CENTRE = 0.1;
@@ -86,7 +94,7 @@ export const FEWEST_FACETS = 12;
 export const MOST_FACETS = 128;
 
 /** Spacing of the corners of the ball's outline where it can touch the socket, and elsewhere, rad. */
-export const FINE_OUTLINE = Math.PI / 240;
+export const FINE_OUTLINE = Math.PI / 180;
 export const COARSE_OUTLINE = Math.PI / 12;
 
 /** Thickness of the socket below its deepest point, and how far outside the rim the ball's centre may go, ball radii. */
@@ -104,6 +112,9 @@ export const SLOP_OF_MISMATCH = 1 / 50;
 export const SLOP_LENGTH = 0.04;
 export const LEAST_SLOP = 1e-7;
 export const MOST_SLOP = 3e-4;
+
+/** A contact that bears less than this share of the hardest pressed one is not worth reading. */
+export const LEAST_CONTACT_SHARE = 1e-6;
 
 /** Rounds in which friction and normal forces agree where several facets bear at once, and sweeps in each. */
 export const CONTACT_ROUNDS = 4;

@@ -28,10 +28,11 @@ export function contactForces(
 ): readonly ContactForce[] {
   const [only] = normals;
   if (only !== undefined && normals.length === 1) return [singleContact(only, drive, friction)];
-  const tangents = normals.map(tangentOf);
   let normalForces = bearing(normals, drive);
-  let frictionForces: readonly number[] = normals.map(() => 0);
-  for (let round = 0; friction > 0 && round < CONTACT_ROUNDS; round += 1) {
+  if (friction === 0) return normalForces.map((normalForce) => ({ normalForce, frictionForce: 0 }));
+  const tangents = normals.map(tangentOf);
+  let frictionForces: readonly number[] = [];
+  for (let round = 0; round < CONTACT_ROUNDS; round += 1) {
     const left = total(drive, normals, normalForces);
     frictionForces = sticking(tangents, left, normalForces, friction);
     normalForces = bearing(normals, total(drive, tangents, frictionForces));
@@ -52,13 +53,13 @@ export function bearing(normals: readonly Vector[], drive: Vector): readonly num
   const opposite = { x: -drive.x, z: -drive.z };
   let left = -1;
   let right = -1;
-  for (const [i, normal] of normals.entries()) {
+  normals.forEach((normal, i) => {
     const side = cross(opposite, normal);
     const nearestLeft = normals[left];
     const nearestRight = normals[right];
     if (side >= 0 && (!nearestLeft || cross(normal, nearestLeft) > 0)) left = i;
     if (side <= 0 && (!nearestRight || cross(nearestRight, normal) > 0)) right = i;
-  }
+  });
   const [a, b] = [normals[right], normals[left]];
   const area = a && b ? cross(a, b) : 0;
   if (a && b && area > 0) {

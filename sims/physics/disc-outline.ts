@@ -5,8 +5,8 @@ import type { Polygon } from './socket-profile.ts';
  * The ball's outline as a polygon about its centre, corners on the true circle.
  *
  * A corner lies opposite every facet, so that the polygon reaches each facet exactly where the circle would. Between
- * them, where the rim can touch, corners stand so close that the polygon is at most r(1 − cos 0.375°) inside the circle,
- * 0.6 µm on a 60 mm ball.
+ * them, where the rim can touch, corners stand so close that the polygon is at most r(1 − cos 0.5°) inside the circle,
+ * 1.1 µm on a 60 mm ball.
  *
  * @param radius mm
  * @param facetAngles tilts of the socket's facets, rad, rising; empty for a flat socket

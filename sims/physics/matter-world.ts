@@ -1,18 +1,11 @@
 import Matter from 'matter-js';
-import type { Action, BallMotion, BallWorld, BearingContact, WorldPlan } from './ball-world.ts';
-import { startHeight } from './ball-world.ts';
-import {
-  LEAST_SLOP,
-  LOAD_ACCELERATION,
-  MOST_SLOP,
-  SLOP_LENGTH,
-  SLOP_OF_MISMATCH,
-  UPDATE_SECONDS,
-} from './constants.ts';
+import type { Action, BallMotion, BallWorld, BearingContact } from './ball-world.ts';
+import { UPDATE_SECONDS } from './constants.ts';
 import { contactForces } from './contact-forces.ts';
 import { discOutline } from './disc-outline.ts';
-import type { Polygon } from './socket-profile.ts';
-import { clamp, lengthOf, plus, tangentOf, type Vector } from './vector.ts';
+import type { Polygon, SocketProfile } from './socket-profile.ts';
+import { lengthOf, plus, tangentOf, type Vector } from './vector.ts';
+import type { WorldPlan } from './world-plan.ts';
 
 /*
  * The only file that speaks to matter-js. One unit of length is one mm; the engine's y points down, so z = −y. Its unit
@@ -41,8 +34,7 @@ type Ball = Matter.Body & {
 
 /** The ball and its socket in matter-js, the ball resting in the middle. */
 export function createMatterWorld(plan: WorldPlan): BallWorld {
-  const { profile, ballRadius } = plan;
-  const slop = slopOf(plan);
+  const { profile, slop } = plan;
   const material = {
     friction: 0,
     frictionStatic: 0,
@@ -50,11 +42,14 @@ export function createMatterWorld(plan: WorldPlan): BallWorld {
     restitution: 0,
     slop: (slop * ENGINE_STEP_MS) / UPDATE_MS,
   };
-  const pieces = [...profile.pieces, ...profile.stops].map((piece) => bodyOf(piece, material));
+  const pieces = [
+    ...profile.pieces.map((piece, i) => bodyOf(piece, material, exposedAxes(profile, i))),
+    ...profile.stops.map((stop) => bodyOf(stop, material)),
+  ];
   const socket = Body.create({ ...material, parts: pieces });
   Body.setStatic(socket, true);
-  const start = { x: 0, z: startHeight(plan) };
-  const outline = discOutline(ballRadius + slop, profile.facetAngles);
+  const start = { x: 0, z: plan.startHeight };
+  const outline = discOutline(plan.ballRadius + slop, profile.facetAngles);
   const ball = bodyOf(
     outline.map((corner) => plus(corner, start)),
     { ...material, inertia: Infinity },
@@ -93,11 +88,11 @@ export function createMatterWorld(plan: WorldPlan): BallWorld {
   }
 
   function update({ force, compressiveLoad, friction, damping }: Action): void {
-    const mass = (compressiveLoad * 1e6) / LOAD_ACCELERATION;
+    const mass = (compressiveLoad * 1e6) / plan.loadAcceleration;
     if (ball.mass !== mass) Body.setMass(ball, mass);
     ball.frictionAir = (damping * ENGINE_STEP_MS) / 1000;
     const { position, velocity } = motion();
-    for (const [i, rim] of profile.rims.entries()) pointAxis(towardRims[i], position, rim);
+    profile.rims.forEach((rim, i) => pointAxis(towardRims[i], position, rim));
 
     const momentumPerUpdate = (mass * UPDATE_SECONDS) / UPDATE_MS ** 2;
     const drive = plus(force, velocity, momentumPerUpdate * (1 - damping * UPDATE_SECONDS));
@@ -105,11 +100,11 @@ export function createMatterWorld(plan: WorldPlan): BallWorld {
     const forces = contactForces(normals, drive, friction);
     const before = touching;
     let applied = force;
-    for (const [i, normal] of normals.entries()) {
-      const { normalForce = 0, frictionForce = 0 } = forces[i] ?? {};
-      applied = plus(applied, tangentOf(normal), frictionForce);
+    forces.forEach(({ normalForce, frictionForce }, i) => {
+      const normal = normals[i];
+      if (normal && frictionForce !== 0) applied = plus(applied, tangentOf(normal), frictionForce);
       startSolverAt(before[i], normalForce);
-    }
+    });
     kick.x = (applied.x * UPDATE_MS ** 2) / mass;
     kick.y = (-applied.z * UPDATE_MS ** 2) / mass;
     Engine.update(engine, UPDATE_MS);
@@ -129,13 +124,6 @@ export function createMatterWorld(plan: WorldPlan): BallWorld {
   }
 
   return { update, motion, contacts };
-}
-
-/** Penetration to leave at the contacts, mm. */
-function slopOf({ profile, mismatch }: WorldPlan): number {
-  if (profile.facetAngles.length === 0) return MOST_SLOP;
-  const length = Math.max(SLOP_LENGTH, mismatch * SLOP_OF_MISMATCH);
-  return clamp(length * profile.facetSpacing ** 2, LEAST_SLOP, MOST_SLOP);
 }
 
 /** The engine's normal points out of its body B; this one points into the ball. */
@@ -162,16 +150,34 @@ function startSolverAt(pair: Pair | undefined, normalForce: number): void {
   if (second) second.normalImpulse = 0;
 }
 
-/** A rigid piece with exact axes: the engine's own round slopes to three decimals. */
-function bodyOf(polygon: Polygon, options: Matter.IBodyDefinition): Matter.Body {
+/**
+ * A rigid piece. Its axes, the normals along which the engine looks for a gap, are given exactly: the engine's own round
+ * slopes to three decimals.
+ */
+function bodyOf(
+  polygon: Polygon,
+  options: Matter.IBodyDefinition,
+  axes = edgeNormals(polygon),
+): Matter.Body {
   const corners = polygon.map(({ x, z }) => ({ x, y: -z })).reverse();
-  const axes = corners.map((from, i) => {
-    const to = corners[(i + 1) % corners.length] ?? from;
-    const length = lengthOf({ x: to.x - from.x, z: to.y - from.y });
-    return { x: (to.y - from.y) / length, y: (from.x - to.x) / length };
-  });
   const position = Vertices.centre(corners);
   return Body.create({ ...options, vertices: corners, position, axes });
+}
+
+function edgeNormals(polygon: Polygon): Matter.Vector[] {
+  return polygon.map((from, i) => {
+    const way = plus(polygon[(i + 1) % polygon.length] ?? from, from, -1);
+    const length = lengthOf(way);
+    return { x: way.z / length, y: way.x / length };
+  });
+}
+
+/** Of a piece between two others only the facet can be touched; undefined for one with more to show. */
+function exposedAxes({ facetAngles }: SocketProfile, index: number): Matter.Vector[] | undefined {
+  const angle = facetAngles[index];
+  const isInner = index > 0 && index < facetAngles.length - 1;
+  if (!isInner || angle === undefined) return undefined;
+  return [{ x: Math.sin(angle), y: Math.cos(angle) }];
 }
 
 function pointAxis(axis: Matter.Vector | undefined, from: Vector, to: Vector): void {

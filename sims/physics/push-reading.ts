@@ -1,5 +1,5 @@
 import type { BallWorld, BearingContact } from './ball-world.ts';
-import { REST_SPEED } from './constants.ts';
+import { LEAST_CONTACT_SHARE, REST_SPEED } from './constants.ts';
 import { dot, lengthOf, plus, tangentOf, type Vector } from './vector.ts';
 
 /** What the ball is doing: at rest in or on the socket, on its way, or beyond the rim. */
@@ -71,7 +71,10 @@ export function readWorld(
   rimTranslation: number,
 ): WorldReading {
   const { position, velocity } = world.motion();
-  const bearing = world.contacts().filter(({ normalForce }) => normalForce > 0);
+  const touching = world.contacts();
+  const least =
+    LEAST_CONTACT_SHARE * Math.max(0, ...touching.map((contact) => contact.normalForce));
+  const bearing = touching.filter(({ normalForce }) => normalForce > least);
   const normalSum = bearing.reduce<Vector>(
     (sum, { normal, normalForce }) => plus(sum, normal, normalForce),
     { x: 0, z: 0 },
@@ -105,5 +108,5 @@ function contactReading(
 }
 
 function tilt(normal: Vector): number {
-  return Math.atan2(-normal.x, normal.z);
+  return Math.atan2(0 - normal.x, normal.z);
 }

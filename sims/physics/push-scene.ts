@@ -1,11 +1,8 @@
-import { frictionAngle, radialMismatch, type SphericalSocket } from '../geometry/index.ts';
-import type { BallWorld, WorldMaker, WorldPlan } from './ball-world.ts';
+import { frictionAngle, type SphericalSocket } from '../geometry/index.ts';
+import type { BallWorld, WorldMaker } from './ball-world.ts';
 import {
   LARGEST_RATIO,
-  LEAST_DAMPING,
-  LOAD_ACCELERATION,
   LONGEST_ADVANCE,
-  MOST_DAMPING,
   STEP_COUNT_SLACK,
   STEP_SECONDS,
   UPDATES_PER_STEP,
@@ -29,9 +26,10 @@ import {
   startSlowPush,
   type SlowPush,
 } from './slow-push.ts';
-import { socketProfile, type Polygon } from './socket-profile.ts';
+import type { Polygon } from './socket-profile.ts';
 import type { Sideways } from './spring.ts';
 import { clamp } from './vector.ts';
+import { planWorld } from './world-plan.ts';
 
 export interface PushSceneOptions {
   readonly socket: SphericalSocket;
@@ -88,9 +86,8 @@ export function createPushScene(
   { socket, ballRadius, ...loading }: PushSceneOptions,
   createWorld: WorldMaker = createMatterWorld,
 ): PushScene {
-  const profile = socketProfile(socket, ballRadius);
-  const plan: WorldPlan = { profile, ballRadius, mismatch: radialMismatch(socket, ballRadius) };
-  const damping = dampingFor(plan);
+  const plan = planWorld(socket, ballRadius);
+  const { profile, loadAcceleration, damping } = plan;
   let compressiveLoad = soundLoad(loading.compressiveLoad);
   let friction = soundFriction(loading.friction ?? 0);
   let world: BallWorld;
@@ -102,13 +99,18 @@ export function createPushScene(
   reset();
 
   function reset(): void {
-    world = createWorld(plan);
-    side = noForce;
+    seat();
     push = 'idle';
     slip = null;
     steps = 0;
     secondsDue = 0;
-    // One update presses the ball home, so that the first reading shows the contact.
+  }
+
+  /** Puts the ball in the middle: one update to find where it touches, one to press it home. */
+  function seat(): void {
+    world = createWorld(plan);
+    side = noForce;
+    world.update({ force: { x: 0, z: 0 }, compressiveLoad, friction, damping });
     update();
   }
 
@@ -119,8 +121,9 @@ export function createPushScene(
 
   function update(): void {
     const ball = sideways();
-    if (side.kind === 'hand') side = nextHandForce(side, paceOf(socket, friction).scale);
-    else if (side.kind === 'drag') side = nextDrag(side, ball);
+    if (side.kind === 'hand')
+      side = nextHandForce(side, paceOf(socket, friction, loadAcceleration).scale);
+    else if (side.kind === 'drag') side = nextDrag(side, ball, loadAcceleration);
     else side = judged(nextSlowPush(side, ball), ball);
     world.update({
       force: { x: side.ratio * compressiveLoad, z: -compressiveLoad },
@@ -174,12 +177,10 @@ export function createPushScene(
       else side = side.kind === 'drag' ? { ...side, target } : startDrag(sideways(), target);
     },
     startPush: () => {
-      world = createWorld(plan);
-      side = noForce;
-      update();
+      seat();
       push = 'pushing';
       slip = null;
-      side = startSlowPush(sideways(), paceOf(socket, friction));
+      side = startSlowPush(sideways(), paceOf(socket, friction, loadAcceleration));
     },
     setCompressiveLoad: (force) => {
       const before = compressiveLoad;
@@ -213,11 +214,6 @@ export function createPushScene(
       slipTranslation: slip?.peakTranslation ?? null,
     }),
   };
-}
-
-/** Damping of free motion, 1/s: a ball of mismatch m swings in its hollow at √(A/m). */
-function dampingFor({ mismatch }: WorldPlan): number {
-  return clamp(4 * Math.sqrt(LOAD_ACCELERATION / mismatch), LEAST_DAMPING, MOST_DAMPING);
 }
 
 function finite(name: string, value: number): number {

@@ -1,4 +1,4 @@
-import { DRAG_SPEED, FORCE_RISE_SECONDS, UPDATE_SECONDS } from './constants.ts';
+import { DRAG_LAG, DRAG_SPEED, FORCE_RISE_SECONDS, UPDATE_SECONDS } from './constants.ts';
 import { springRatio, type Sideways, type SpringEnd } from './spring.ts';
 import { clamp } from './vector.ts';
 
@@ -36,9 +36,9 @@ export function nextHandForce(hand: HandForce, scale: number): HandForce {
   return { ...hand, ratio: ratio + clamp(target - ratio, -most, most) };
 }
 
-export function nextDrag(drag: Drag, ball: Sideways): Drag {
-  const most = DRAG_SPEED * UPDATE_SECONDS;
-  const moved = clamp(drag.target - drag.end, -most, most);
-  const spring = { end: drag.end + moved, endSpeed: moved / UPDATE_SECONDS };
-  return { ...drag, ...spring, ratio: springRatio(spring, ball) };
+/** @param loadAcceleration mm/s² that the compressive load gives the ball */
+export function nextDrag(drag: Drag, ball: Sideways, loadAcceleration: number): Drag {
+  const endSpeed = clamp((drag.target - drag.end) / DRAG_LAG, -DRAG_SPEED, DRAG_SPEED);
+  const spring = { end: drag.end + endSpeed * UPDATE_SECONDS, endSpeed };
+  return { ...drag, ...spring, ratio: springRatio(spring, ball, loadAcceleration) };
 }

@@ -8,7 +8,7 @@ import {
   INERTIAL_SHARE,
   LARGEST_RATIO,
   LEAST_SCALE,
-  LOAD_ACCELERATION,
+  RISE_DOUBLES_AT,
   RISE_SECONDS,
   SPRING_STIFFNESS,
   UPDATE_SECONDS,
@@ -23,6 +23,8 @@ import { springRatio, type Sideways, type SpringEnd } from './spring.ts';
 
 /** How fast a push goes: how long it takes to watch, not what it measures. */
 export interface Pace {
+  /** What the compressive load gives the ball, mm/s². */
+  readonly loadAcceleration: number;
   /** A ratio of the size this cup may stand up to. */
   readonly scale: number;
   /** mm/s */
@@ -46,12 +48,13 @@ export interface SlowPush extends SpringEnd {
 }
 
 /** The pace for a socket: its scale from the slope of the chord from deepest point to rim, doubled, and the friction. */
-export function paceOf(socket: SphericalSocket, friction: number): Pace {
+export function paceOf(socket: SphericalSocket, friction: number, loadAcceleration: number): Pace {
   const scale = Math.max(LEAST_SCALE, (4 * socket.depth) / socket.width + friction);
   return {
+    loadAcceleration,
     scale,
     topSpeed: socket.width / 2 / CROSSING_SECONDS,
-    acceleration: (INERTIAL_SHARE * LOAD_ACCELERATION * scale) / (1 + scale ** 2),
+    acceleration: (INERTIAL_SHARE * loadAcceleration * scale) / (1 + scale ** 2),
   };
 }
 
@@ -71,19 +74,20 @@ export function startSlowPush(ball: Sideways, pace: Pace): SlowPush {
 }
 
 /**
- * The push one update later. While the ball stands still the far end moves so that the ratio rises as scale·tan(t/τ);
+ * The push one update later. While the ball stands still the far end moves so that the ratio rises steadily, then faster;
  * when the ball follows, the far end speeds up gently, to the top speed at most.
  */
 export function nextSlowPush(push: SlowPush, ball: Sideways): SlowPush {
   const { pace } = push;
   const share = UPDATE_SECONDS / AVERAGING_SECONDS;
   const ballSpeed = push.ballSpeed + share * (ball.speed - push.ballSpeed);
-  const rise = (pace.scale / RISE_SECONDS) * (1 + (push.ratio / pace.scale) ** 2);
+  const rise =
+    (pace.scale / RISE_SECONDS) * (1 + (push.ratio / (RISE_DOUBLES_AT * pace.scale)) ** 2);
   const ownSpeed = rise / SPRING_STIFFNESS;
   const allowed = Math.min(pace.topSpeed, push.endSpeed + pace.acceleration * UPDATE_SECONDS);
   const endSpeed = Math.max(ownSpeed, Math.min(allowed, ownSpeed + Math.max(0, ballSpeed)));
   const spring = { end: push.end + endSpeed * UPDATE_SECONDS, endSpeed };
-  const ratio = springRatio(spring, ball);
+  const ratio = springRatio(spring, ball, pace.loadAcceleration);
   const steadyRatio = push.steadyRatio + share * (ratio - push.steadyRatio);
   const isPeak = steadyRatio > push.peak;
   const peak = isPeak ? steadyRatio : push.peak;
