@@ -1,10 +1,41 @@
 /**
  * Mechanics of a socket under load. Pure, no DOM, imports only geometry.
- * Lengths in mm, angles in rad, forces in N. The names below are public and stable.
+ * Lengths in mm, angles in rad, forces in N, pressures and moduli in MPa. The names below are public and stable.
  */
+export { contactPressure } from './contact-pressure.ts';
+export {
+  elasticStabilityCurve,
+  type ElasticCurveQuestion,
+  type ElasticStabilityRow,
+} from './contact-pressure-curve.ts';
+export type {
+  CarriedContact,
+  ContactPressure,
+  ContactQuestion,
+  ContactState,
+  ContactSurface,
+  ForceParts,
+  Patch,
+  UncarriedContact,
+} from './contact-pressure-types.ts';
+export { foundationModulus, GREATEST_POISSON, type ElasticLayer } from './foundation.ts';
+export { hertzContact, type HertzContact, type HertzQuestion, type RoundPatch } from './hertz.ts';
+export { leastThinLayer, type BelievedForm, type HertzDomain } from './hertz-domain.ts';
 export {
   restPosition,
   type RestPosition,
   type RestQuestion,
   type RestState,
 } from './rest-position.ts';
+export { restUnderForce, type TiltedRest, type TiltedRestQuestion } from './version-rest.ts';
+export {
+  forceOnSocket,
+  pullVector,
+  socketAxes,
+  sumOfForces,
+  type ForceOnSocket,
+  type Pull,
+  type SocketAxes,
+  type SocketTilt,
+  type Vector3,
+} from './version.ts';

@@ -1,0 +1,54 @@
+import { penetrationOnCap, type CapContact, type CapPose } from './contact-pressure-cap.ts';
+import { BANDS, overRings } from './contact-pressure-rings.ts';
+import type { Patch } from './contact-pressure-types.ts';
+
+/** Cells in each band of rings. */
+const CELLS = 48;
+
+/**
+ * The pressed cap cut up for drawing: every band of rings in cells of equal turn. A cell's pressure is its mean and its place
+ * the centre of pressure, so that the patches carry the whole load, not nearly.
+ *
+ * @returns patches with x along the translation and penetration (mm) in place of pressure
+ */
+export function patchesOnCap(cap: CapContact, pose: CapPose): readonly Patch[] {
+  const count = 2 * BANDS * CELLS;
+  const area = new Float64Array(count);
+  const volume = new Float64Array(count);
+  const x = new Float64Array(count);
+  const y = new Float64Array(count);
+  const { curvatureRadius } = cap;
+  const [sine, cosine] = [Math.sin(pose.tilt), Math.cos(pose.tilt)];
+  overRings(pose, cap.halfArc, (band, alpha, weight, half) => {
+    const lift = Math.sin(alpha);
+    const penetration = penetrationOnCap(cap, pose, alpha);
+    const turn = (2 * half) / CELLS;
+    const cellArea = curvatureRadius ** 2 * lift * weight * turn;
+    const ahead = Math.cos(alpha) * sine;
+    // Mean of a cosine over the turn of a cell.
+    const chord = turn > 0 ? Math.sin(turn / 2) / (turn / 2) : 1;
+    for (let cell = 0; cell < CELLS; cell++) {
+      const at = band * CELLS + cell;
+      const middle = (cell + 0.5) * turn - half;
+      const share = cellArea * penetration;
+      area[at] = (area[at] ?? 0) + cellArea;
+      volume[at] = (volume[at] ?? 0) + share;
+      const back = lift * chord * Math.cos(middle) * cosine;
+      x[at] = (x[at] ?? 0) + share * (ahead - back);
+      y[at] = (y[at] ?? 0) + share * lift * chord * Math.sin(middle);
+    }
+  });
+  const patches: Patch[] = [];
+  for (let at = 0; at < count; at++) {
+    const cell = area[at] ?? 0;
+    const pressed = volume[at] ?? 0;
+    if (!(cell > 0 && pressed > 0)) continue;
+    patches.push({
+      x: (curvatureRadius * (x[at] ?? 0)) / pressed,
+      y: (curvatureRadius * (y[at] ?? 0)) / pressed,
+      area: cell,
+      pressure: pressed / cell,
+    });
+  }
+  return patches;
+}
