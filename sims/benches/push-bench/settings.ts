@@ -12,7 +12,7 @@ export interface PushSetting extends CupSetting {
   readonly friction: number;
 }
 
-export const pushRanges: { readonly [Name in 'compressiveLoad' | 'friction']: Range } = {
+export const pushRanges: Readonly<Record<'compressiveLoad' | 'friction', Range>> = {
   compressiveLoad: { min: 20, max: 800, step: 10, digits: 0, unit: 'N' },
   friction: { min: 0, max: 0.3, step: 0.01, digits: 2, unit: '' },
 };
