@@ -1,5 +1,5 @@
 import type { ContactSearch } from './contact-search.ts';
-import { DEGREES } from './polar-table.ts';
+import { POLAR_STEPS } from './polar-table.ts';
 
 /** Turns the search to a direction, rad. */
 export function turnTo(search: ContactSearch, angle: number): void {
@@ -12,10 +12,10 @@ export function turnTo(search: ContactSearch, angle: number): void {
 export function readRadius(search: ContactSearch, angle: number): void {
   const { radius, slope } = search.face.polar;
   const turns = angle / (2 * Math.PI);
-  const place = (turns - Math.floor(turns)) * DEGREES;
-  const i = Math.min(DEGREES - 1, Math.floor(place));
+  const place = (turns - Math.floor(turns)) * POLAR_STEPS;
+  const i = Math.min(POLAR_STEPS - 1, Math.floor(place));
   const v = place - i;
-  const step = (2 * Math.PI) / DEGREES;
+  const step = (2 * Math.PI) / POLAR_STEPS;
   const from = radius[i] ?? 0;
   const start = (slope[i] ?? 0) * step;
   const end = (slope[i + 1] ?? 0) * step;

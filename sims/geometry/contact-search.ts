@@ -1,7 +1,6 @@
 import type { Face } from './face.ts';
 import { lipRing, type LipRing } from './lip-ring.ts';
 import { LENGTH_TOLERANCE } from './numeric.ts';
-import { COARSEST_STRIDE } from './rim-samples.ts';
 import type { SurfaceDerivatives } from './two-radius-surface.ts';
 
 /**
@@ -90,7 +89,7 @@ export function contactSearch(onFace: Face, ballRadius: number): ContactSearch {
     hollowDecides: isSphere && labrum === undefined,
     lipSlope: labrum === undefined ? 0 : labrum.height / labrum.width,
     lipWidth: labrum?.width ?? 0,
-    stride: strideFor(r),
+    stride: strideFor(r, onFace.rim.stride),
     ring: lipRing(onFace),
     found: {
       count: 0,
@@ -117,8 +116,8 @@ export function contactSearch(onFace: Face, ballRadius: number): ContactSearch {
 }
 
 /** A place every 8° sees every maximum under a ball of 16 mm and more; a smaller one needs a closer look. */
-function strideFor(r: number): number {
-  let stride = COARSEST_STRIDE;
+function strideFor(r: number, longest: number): number {
+  let stride = longest;
   while (stride > 1 && r < 2 * stride) stride /= 2;
   return stride;
 }

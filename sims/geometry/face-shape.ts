@@ -14,7 +14,7 @@ import {
   type Outline,
   type OutlineCurve,
 } from './outline.ts';
-import { DEGREES, polarRadius, polarTable, type PolarTable } from './polar-table.ts';
+import { POLAR_STEPS, polarRadius, polarTable, type PolarTable } from './polar-table.ts';
 import { differentiateSurface, surfaceZ, type SurfaceDerivatives } from './two-radius-surface.ts';
 
 /** What makes a face. Lengths in mm; x anterior, y superior, z lateral; a direction is rad from anterior toward superior. */
@@ -78,7 +78,7 @@ function extentOf(
 ): { readonly shortestRadius: number; readonly leastRadius: number } {
   let leastRadius = 0;
   radius.forEach((distance, i) => {
-    const angle = (2 * Math.PI * i) / DEGREES;
+    const angle = (2 * Math.PI * i) / POLAR_STEPS;
     const room = 1 - ((distance * Math.sin(angle)) / curvatureRadiusSI) ** 2;
     const across = Math.abs(distance * Math.cos(angle));
     if (room > 0) leastRadius = Math.max(leastRadius, across / Math.sqrt(room));

@@ -38,11 +38,19 @@ export function offerLip(search: ContactSearch): void {
   if (second >= 0 && next > highest - LEFT_OUT) climbOnLip(search, second * DEGREE, 0);
   if (search.r < SMALL * search.lipWidth) {
     // So small a ball may stand over the lip and reach no place of the ring: start right under it.
-    readRadius(search, search.angle);
-    const inward = search.radius - Math.hypot(cx, cy);
-    const clamped = Math.max(0, Math.min(search.lipWidth, inward));
-    climbOnLip(search, search.angle, clamped);
+    climbOnLip(search, search.angle, inwardUnder(search));
   }
+}
+
+/** How far inward of the outline a ball touches a lip that goes on for ever in the direction of the search. */
+function inwardUnder(search: ContactSearch): number {
+  const { derivatives, cx, cy, ux, uy, kx, ky } = search;
+  differentiateSurface(derivatives, kx, ky, cx, cy);
+  const slope = derivatives.zx * ux + derivatives.zy * uy + search.lipSlope;
+  const ahead = (search.r * slope) / Math.hypot(1, slope);
+  readRadius(search, search.angle);
+  const inward = search.radius - Math.hypot(cx, cy) - ahead;
+  return Math.max(0, Math.min(search.lipWidth, inward));
 }
 
 /** A ball below this many widths of the lip is small beside it. */

@@ -1,5 +1,5 @@
 import { withDefect, type FaceShape } from './face-shape.ts';
-import { DEGREES } from './polar-table.ts';
+import { POLAR_STEPS } from './polar-table.ts';
 import { surfaceZ } from './two-radius-surface.ts';
 
 /** Places along the middle of a labral lip: where a search for contacts on it begins. */
@@ -9,18 +9,21 @@ export interface LipRing {
   readonly z: Float64Array;
 }
 
+/** One place a degree. */
+const PLACES = 360;
+
 /** The middle of the lip at every degree; where a defect has taken it the height is −Infinity. */
 export function lipRing(shape: FaceShape): LipRing {
   const { labrum, polar, curvatureRadiusAP, curvatureRadiusSI } = shape;
-  const count = labrum === undefined ? 0 : DEGREES;
+  const count = labrum === undefined ? 0 : PLACES;
   const ring = {
     x: new Float64Array(count),
     y: new Float64Array(count),
     z: new Float64Array(count),
   };
   for (let i = 0; i < count; i++) {
-    const angle = (2 * Math.PI * i) / DEGREES;
-    const radius = polar.radius[i] ?? 0;
+    const angle = (2 * Math.PI * i) / count;
+    const radius = polar.radius[i * (POLAR_STEPS / count)] ?? 0;
     const distance = radius - (labrum?.width ?? 0) / 2;
     const x = distance * Math.cos(angle);
     const y = distance * Math.sin(angle);

@@ -43,19 +43,22 @@ export function polarRadius(curve: OutlineCurve, angle: number): PolarRadius {
   return { radius, slope: (radius * (x * dx + y * dy)) / (x * dy - y * dx) };
 }
 
-/** The outline's polar radius at every degree from 0 to 360, both included. */
+/** The outline's polar radius at every half degree from 0 to 360°, both included. */
 export interface PolarTable {
   readonly radius: Float64Array;
-  /** Change of the radius from one degree to the next, mm/rad. */
+  /** Change of the radius with the direction, mm/rad. */
   readonly slope: Float64Array;
 }
 
-export const DEGREES = 360;
+export const POLAR_STEPS = 720;
 
 export function polarTable(curve: OutlineCurve): PolarTable {
-  const table = { radius: new Float64Array(DEGREES + 1), slope: new Float64Array(DEGREES + 1) };
-  for (let i = 0; i <= DEGREES; i++) {
-    const { radius, slope } = polarRadius(curve, (2 * Math.PI * i) / DEGREES);
+  const table = {
+    radius: new Float64Array(POLAR_STEPS + 1),
+    slope: new Float64Array(POLAR_STEPS + 1),
+  };
+  for (let i = 0; i <= POLAR_STEPS; i++) {
+    const { radius, slope } = polarRadius(curve, (2 * Math.PI * i) / POLAR_STEPS);
     table.radius[i] = radius;
     table.slope[i] = slope;
   }

@@ -8,6 +8,8 @@ export interface RimSamples {
   readonly y: Float64Array;
   readonly z: Float64Array;
   readonly pieces: readonly RimRun[];
+  /** How many places a coarse look may go on at a time and still follow the rim: a power of two. */
+  readonly stride: number;
 }
 
 /** A piece of the rim and the places on it, evenly along its own parameter. A closed one ends with its first place. */
@@ -37,7 +39,6 @@ export function sampleRim(shape: FaceShape): RimSamples {
     x: new Float64Array(first),
     y: new Float64Array(first),
     z: new Float64Array(first),
-    pieces: runs,
   };
   for (const run of runs) {
     for (let i = run.first; i <= run.last; i++) {
@@ -48,7 +49,27 @@ export function sampleRim(shape: FaceShape): RimSamples {
       out.z[i] = heightAt(shape, x, y);
     }
   }
-  return out;
+  return { ...out, pieces: runs, stride: strideAlong(out.x, out.y, runs) };
+}
+
+/** The longest stride between whose ends the rim bulges by less than {@link BULGE}. */
+function strideAlong(x: Float64Array, y: Float64Array, runs: readonly RimRun[]): number {
+  let stride = COARSEST_STRIDE;
+  for (const { first, last } of runs) {
+    for (let i = first; stride > 1 && i + stride <= last; i += stride) {
+      while (stride > 1 && bulge(x, y, i, stride) > BULGE) stride /= 2;
+    }
+  }
+  return stride;
+}
+
+/** mm. Of a circle of 20 mm radius 8° bulge by 0.05. */
+const BULGE = 0.2;
+
+function bulge(x: Float64Array, y: Float64Array, i: number, stride: number): number {
+  const offset = (of: Float64Array): number =>
+    (of[i + stride / 2] ?? 0) - ((of[i] ?? 0) + (of[i + stride] ?? 0)) / 2;
+  return Math.hypot(offset(x), offset(y));
 }
 
 function intervals({ isArc, turn, dx, dy }: RimPiece): number {

@@ -23,11 +23,16 @@ export interface OracleInput {
 }
 
 export interface OracleFace {
-  /** Height of the surface. */
-  readonly z: (x: number, y: number) => number;
-  /** Distance from the middle to the rim that is left. */
-  readonly rim: (angle: number) => number;
+  readonly ray: (angle: number) => OracleRay;
   readonly cloud: Cloud;
+}
+
+/** The face along one ray from the middle. */
+interface OracleRay {
+  /** Distance of the rim that is left. */
+  readonly edge: number;
+  /** The place at a share of that distance. */
+  readonly at: (share: number) => { readonly x: number; readonly y: number; readonly z: number };
 }
 
 interface Cloud {
@@ -104,60 +109,71 @@ function outlineAt(outline: OracleInput['outline'], angle: number): number {
   return low;
 }
 
-export function oracleFace(input: OracleInput, rays = 360, radii = 60): OracleFace {
+/** A face from its definition in words, as rays × radii points and what it takes to make more of them. */
+export function oracleFace(input: OracleInput, rays = 240, radii = 40): OracleFace {
   const { outline, labrum, defect, curvatureRadiusAP: a, curvatureRadiusSI: b } = input;
-  const z = (x: number, y: number): number => {
+  const heightAt = (x: number, y: number, outlineDistance: number): number => {
     const s = (x / a) ** 2 + (y / b) ** 2;
     const surface = (x ** 2 / a + y ** 2 / b) / (1 + Math.sqrt(Math.max(0, 1 - s)));
     if (labrum === undefined) return surface;
-    const toOutline = outlineAt(outline, Math.atan2(y, x)) - Math.sqrt(x * x + y * y);
-    const share = Math.min(1, Math.max(0, 1 - toOutline / labrum.width));
-    return surface + share * labrum.height;
+    const inward = outlineDistance - Math.sqrt(x * x + y * y);
+    return surface + labrum.height * Math.min(1, Math.max(0, 1 - inward / labrum.width));
   };
   const cutAt =
     defect?.kind === 'cut' ? outlineAt(outline, defect.direction) - defect.depth : Infinity;
-  const rim = (angle: number): number => {
-    const whole = outlineAt(outline, angle);
+  const rimOn = (angle: number, whole: number): number => {
     if (defect === undefined) return whole;
     const cosine = Math.cos(angle - defect.direction);
     if (defect.kind === 'cut') return cosine > 0 ? Math.min(whole, cutAt / cosine) : whole;
     const isWorn = cosine >= Math.cos((defect.span ?? Math.PI / 3) / 2);
     return isWorn ? whole - defect.depth : whole;
   };
+  const ray = (angle: number): OracleRay => {
+    const whole = outlineAt(outline, angle);
+    const edge = rimOn(angle, whole);
+    const ux = Math.cos(angle);
+    const uy = Math.sin(angle);
+    return {
+      edge,
+      at: (share) => {
+        const x = edge * share * ux;
+        const y = edge * share * uy;
+        return { x, y, z: heightAt(x, y, whole) };
+      },
+    };
+  };
   const total = rays * radii;
   const fresh = (): Float64Array => new Float64Array(total);
   const cloud = { x: fresh(), y: fresh(), z: fresh(), angle: fresh(), share: fresh() };
   for (let i = 0; i < rays; i++) {
     const angle = (2 * Math.PI * i) / rays;
-    const edge = rim(angle);
+    const { at } = ray(angle);
     for (let j = 0; j < radii; j++) {
       const n = i * radii + j;
       const share = (j + 1) / radii;
+      const { x, y, z } = at(share);
       cloud.angle[n] = angle;
       cloud.share[n] = share;
-      const x = edge * share * Math.cos(angle);
-      const y = edge * share * Math.sin(angle);
       cloud.x[n] = x;
       cloud.y[n] = y;
-      cloud.z[n] = z(x, y);
+      cloud.z[n] = z;
     }
   }
-  return { z, rim, cloud };
+  return { ray, cloud };
 }
 
 export interface OracleContact {
   /** Height of the ball's centre. */
   readonly height: number;
-  /** Slope by which it climbs along (ux, uy), from the contact. */
+  /** Slope by which it climbs in the direction of the translation, from the contact. */
   readonly ratio: number;
-  readonly x: number;
-  readonly y: number;
+  /** Distance of the contact from the middle, as a share of the rim's. */
   readonly share: number;
 }
 
-/** The highest z + √(r² − d²) of all points of the cloud. */
-export function denseMaximum(face: OracleFace, r: number, cx: number, cy: number): number {
-  const { x, y, z } = face.cloud;
+/** Which point of the cloud has the highest z + √(r² − d²): all are tried. −1 where the ball reaches none. */
+export function denseMaximum({ cloud }: OracleFace, r: number, cx: number, cy: number): number {
+  const { x, y, z } = cloud;
   let best = -1;
   let highest = -Infinity;
   for (let n = 0; n < x.length; n++) {
@@ -174,49 +190,45 @@ export function denseMaximum(face: OracleFace, r: number, cx: number, cy: number
   return best;
 }
 
-/**
- * The contact: the best point of the cloud, then the best of finer and finer clouds about it.
- */
+/** The contact: the best point of the cloud, then the best of finer and finer clouds about it. */
 export function denseContact(
   face: OracleFace,
   r: number,
   translation: number,
   direction: number,
-  zooms = 10,
 ): OracleContact {
   const ux = Math.cos(direction);
   const uy = Math.sin(direction);
   const cx = translation * ux;
   const cy = translation * uy;
   const n = denseMaximum(face, r, cx, cy);
-  if (n < 0) return { height: -Infinity, ratio: NaN, x: NaN, y: NaN, share: NaN };
+  if (n < 0) return { height: -Infinity, ratio: NaN, share: NaN };
   let best = { angle: face.cloud.angle[n] as number, share: face.cloud.share[n] as number };
-  let contact: OracleContact = { height: -Infinity, ratio: 0, x: 0, y: 0, share: 0 };
-  // Near the middle a wide angle is a short way.
-  let turn = Math.min(Math.PI, 0.02 / best.share);
-  let span = 0.02;
-  for (let zoom = 0; zoom < zooms; zoom++) {
+  let contact: OracleContact = { height: -Infinity, ratio: 0, share: 0 };
+  // Near the middle a wide angle is a short way, and a share below 0 is on the other side of it.
+  let turn = Math.min(Math.PI, 0.03 / best.share);
+  let span = 0.03;
+  for (let zoom = 0; zoom < 16; zoom++) {
     const centre = best;
-    for (let i = -8; i <= 8; i++) {
-      const angle = centre.angle + (turn * i) / 8;
-      const edge = face.rim(angle);
-      for (let j = -8; j <= 8; j++) {
-        const share = Math.min(1, Math.max(0, centre.share + (span * j) / 8));
-        const x = edge * share * Math.cos(angle);
-        const y = edge * share * Math.sin(angle);
+    for (let i = -5; i <= 5; i++) {
+      const angle = centre.angle + (turn * i) / 5;
+      const { at } = face.ray(angle);
+      for (let j = -5; j <= 5; j++) {
+        const share = Math.min(1, Math.max(-0.2, centre.share + (span * j) / 5));
+        const { x, y, z } = at(share);
         const dx = x - cx;
         const dy = y - cy;
         const under = r * r - dx * dx - dy * dy;
         if (under < 0) continue;
-        const height = face.z(x, y) + Math.sqrt(under);
+        const height = z + Math.sqrt(under);
         if (height > contact.height) {
-          contact = { height, ratio: (dx * ux + dy * uy) / Math.sqrt(under), x, y, share };
+          contact = { height, ratio: (dx * ux + dy * uy) / Math.sqrt(under), share };
           best = { angle, share };
         }
       }
     }
-    turn /= 2.5;
-    span /= 2.5;
+    turn /= 2.2;
+    span /= 2.2;
   }
   return contact;
 }
