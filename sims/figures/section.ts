@@ -1,6 +1,6 @@
 import { curveCatmullRom, line } from 'd3-shape';
 import { climbAt, contactAt, type SphericalSocket } from '../geometry/index.ts';
-import { fixed, polyline, type Point, type View } from './view.ts';
+import { polyline, type Point, type View } from './view.ts';
 
 /** Sizes of the drawn body round the articular surface, mm: teaching values, nothing is computed from them. */
 export const BODY = { rimLedge: 3, thickness: 5, bone: 9, boneMargin: 9 } as const;
@@ -91,12 +91,14 @@ export function boneShape(socket: SphericalSocket, view: View): BoneShape {
 
 /** A line through the points without corners. */
 function smooth(points: readonly Point[]): string {
-  return line<Point>(
-    ({ x }) => x,
-    ({ y }) => y,
-  )
-    .curve(curveCatmullRom)
-    .digits(2)(points as Point[]) as string;
+  return (
+    line<Point>(
+      ({ x }) => x,
+      ({ y }) => y,
+    )
+      .curve(curveCatmullRom)
+      .digits(2)([...points]) ?? ''
+  );
 }
 
 /** Where the ball touches the socket when its centre stands `translation` mm off; mm, x right and z up. */

@@ -11,8 +11,15 @@ export const mathPlugin = defineMdastPlugin({
   math: (node, context) => rawHtml(node.value, true, context.fileURL),
 });
 
-function rawHtml(tex: string, displayMode: boolean, file: URL | undefined): { raw: string; mdxExpressions: false } {
-  return { raw: renderFormula(tex, displayMode, file?.pathname ?? 'a page'), mdxExpressions: false };
+function rawHtml(
+  tex: string,
+  displayMode: boolean,
+  file: URL | undefined,
+): { raw: string; mdxExpressions: false } {
+  return {
+    raw: renderFormula(tex, displayMode, file?.pathname ?? 'a page'),
+    mdxExpressions: false,
+  };
 }
 
 /** The HTML of one formula. Throws with `where` and the formula's text if it does not parse. */
@@ -22,6 +29,8 @@ export function renderFormula(tex: string, displayMode: boolean, where: string):
     // A formula wider than a phone scrolls, and what scrolls must be within reach of the keyboard.
     return displayMode ? `<div class="formula" tabindex="0">${html}</div>` : html;
   } catch (error) {
-    throw new Error(`Formula in ${where} does not parse: ${tex}\n${String(error)}`, { cause: error });
+    throw new Error(`Formula in ${where} does not parse: ${tex}\n${String(error)}`, {
+      cause: error,
+    });
   }
 }

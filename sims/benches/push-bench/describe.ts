@@ -31,7 +31,10 @@ export function readingsOf(bench: PushBench): readonly Reading[] {
     {
       name: 'Slipped at',
       value: slipRatio === null ? (push === 'held' ? 'held' : '–') : ratioText(slipRatio),
-      note: slipRatio === null ? 'measured in the push' : `measured: ${force(slipRatio * reading.compressiveLoad)}`,
+      note:
+        slipRatio === null
+          ? 'measured in the push'
+          : `measured: ${force(slipRatio * reading.compressiveLoad)}`,
       tone: 'force',
     },
     {
@@ -41,7 +44,10 @@ export function readingsOf(bench: PushBench): readonly Reading[] {
     },
     {
       name: 'Difference',
-      value: difference === null ? '–' : `${difference < 0 ? '−' : '+'}${Math.abs(difference).toFixed(1)} %`,
+      value:
+        difference === null
+          ? '–'
+          : `${difference < 0 ? '−' : '+'}${Math.abs(difference).toFixed(1)} %`,
       note: 'measured against theory',
     },
   ];

@@ -33,7 +33,12 @@ export const defaultSetting: PushSetting = {
 };
 
 export const pushFields: UrlFields<PushSetting> = {
-  ballDiameter: numberField('ball', 'ball diameter', cupRanges.ballDiameter, defaultCup.ballDiameter),
+  ballDiameter: numberField(
+    'ball',
+    'ball diameter',
+    cupRanges.ballDiameter,
+    defaultCup.ballDiameter,
+  ),
   width: numberField('width', 'socket width', cupRanges.width, defaultCup.width),
   shapeBy: choiceField('shape', 'shape by', ['depth', 'radius', 'mismatch'], defaultCup.shapeBy),
   depth: numberField('depth', 'depth', cupRanges.depth, defaultCup.depth),

@@ -36,7 +36,13 @@ export class PushBench {
   readonly cup = $derived(cupFrom(this.setting));
   readonly theory = $derived(peakStabilityRatio(this.cup.socket, this.setting.friction));
   readonly mode = $derived<BenchMode>(
-    this.isPaused ? 'paused' : this.isDragged ? 'held by hand' : this.isPushing ? 'pushing' : 'resting',
+    this.isPaused
+      ? 'paused'
+      : this.isDragged
+        ? 'held by hand'
+        : this.isPushing
+          ? 'pushing'
+          : 'resting',
   );
 
   #scene: PushScene | null = null;
@@ -88,7 +94,8 @@ export class PushBench {
 
   /** Holds the ball at a translation, mm; null lets go of it. */
   drag(translation: number | null): void {
-    if (this.reading.state === 'slipped out' && translation !== null && !this.isDragged) this.#restart();
+    if (this.reading.state === 'slipped out' && translation !== null && !this.isDragged)
+      this.#restart();
     this.isDragged = translation !== null;
     this.isPushing = false;
     this.isPaused = false;
