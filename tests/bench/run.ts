@@ -1,4 +1,4 @@
-import { cpus } from 'node:os';
+import { cpus, loadavg } from 'node:os';
 import { pagesBench } from './pages.ts';
 import { physicsBench } from './physics.ts';
 
@@ -7,6 +7,12 @@ const benches = { physics: physicsBench, pages: pagesBench };
 const named = process.argv.slice(2);
 
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'processor'}`);
+const busy = (loadavg()[0] ?? 0) / cpus().length;
+if (busy > 0.5) {
+  console.log(
+    `The machine is busy with other work (${busy.toFixed(1)} a core): times below are too long.`,
+  );
+}
 for (const [name, bench] of Object.entries(benches)) {
   if (named.length === 0 || named.includes(name)) console.log(await bench());
 }
