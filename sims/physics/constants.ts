@@ -79,8 +79,9 @@ export const LEAST_SCALE = 0.05;
 export const FALL_SHARE = 0.1;
 export const FALL_OF_SCALE = 0.03;
 
-/** … for this long, s. */
+/** … for this long, s, with the ball this much further out, mm. */
 export const FALL_SECONDS = 0.03;
+export const FALL_TRAVEL = 0.05;
 
 // Shapes
 

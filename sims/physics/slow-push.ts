@@ -5,6 +5,7 @@ import {
   FALL_OF_SCALE,
   FALL_SECONDS,
   FALL_SHARE,
+  FALL_TRAVEL,
   INERTIAL_SHARE,
   LARGEST_RATIO,
   LEAST_SCALE,
@@ -43,7 +44,7 @@ export interface SlowPush extends SpringEnd {
   /** The largest steady ratio, and the translation it was met at, mm. */
   readonly peak: number;
   readonly peakTranslation: number;
-  /** How long the ratio has now been well below its peak, s. */
+  /** How long the ball has now been further out under a ratio well below the peak, s. */
   readonly fallingSeconds: number;
 }
 
@@ -91,7 +92,9 @@ export function nextSlowPush(push: SlowPush, ball: Sideways): SlowPush {
   const steadyRatio = push.steadyRatio + share * (ratio - push.steadyRatio);
   const isPeak = steadyRatio > push.peak;
   const peak = isPeak ? steadyRatio : push.peak;
+  const peakTranslation = isPeak ? ball.translation : push.peakTranslation;
   const isLow = steadyRatio < peak * (1 - FALL_SHARE) - pace.scale * FALL_OF_SCALE;
+  const isFurther = ball.translation > peakTranslation + FALL_TRAVEL;
   return {
     ...push,
     ...spring,
@@ -99,12 +102,12 @@ export function nextSlowPush(push: SlowPush, ball: Sideways): SlowPush {
     steadyRatio,
     ballSpeed,
     peak,
-    peakTranslation: isPeak ? ball.translation : push.peakTranslation,
-    fallingSeconds: isLow ? push.fallingSeconds + UPDATE_SECONDS : 0,
+    peakTranslation,
+    fallingSeconds: isLow && isFurther ? push.fallingSeconds + UPDATE_SECONDS : 0,
   };
 }
 
-/** Whether the ball has yielded: it is pushed less than before and does not come to rest. */
+/** Whether the ball has yielded: it is pushed less than before, yet further out. */
 export function hasYielded({ fallingSeconds }: SlowPush): boolean {
   return fallingSeconds >= FALL_SECONDS;
 }

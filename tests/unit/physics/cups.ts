@@ -45,7 +45,7 @@ export interface PushOutcome {
   readonly seconds: number;
 }
 
-/** Pushes until the scene has its answer. */
+/** Pushes until the scene has its answer, or for twenty seconds: then the reading still says "pushing". */
 export function pushToTheEnd(scene: PushScene): PushOutcome {
   const MOST_SECONDS = 20;
   const from = scene.read().time;
@@ -54,8 +54,7 @@ export function pushToTheEnd(scene: PushScene): PushOutcome {
     scene.step();
     const reading = scene.read();
     const seconds = reading.time - from;
-    if (reading.push !== 'pushing') return { reading, seconds };
-    if (seconds > MOST_SECONDS) throw new Error(`no answer after ${MOST_SECONDS} s of pushing`);
+    if (reading.push !== 'pushing' || seconds > MOST_SECONDS) return { reading, seconds };
   }
 }
 
