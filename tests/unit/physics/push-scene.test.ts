@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest';
+import { afterAll, describe, expect, test, vi } from 'vitest';
 import {
   climbAt,
   peakStabilityRatio,
@@ -64,6 +64,17 @@ describe('at the start', () => {
 });
 
 describe('a side force the socket can hold', () => {
+  /** How far from the theory the ball rested, and stood in height, mm. */
+  const misses: { readonly translation: number; readonly climb: number }[] = [];
+  afterAll(() => {
+    const ofTranslation = misses.map(({ translation }) => translation);
+    const mean = ofTranslation.reduce((sum, miss) => sum + miss, 0) / misses.length;
+    const climb = Math.max(...misses.map((miss) => miss.climb));
+    process.stdout.write(
+      `place of rest: ${misses.length} cases, mean miss ${mean.toFixed(3)} mm, worst ${Math.max(...ofTranslation).toFixed(3)} mm; climb, worst ${climb.toFixed(4)} mm\n`,
+    );
+  });
+
   test.each(pairs)(
     'without friction the ball rests where the theory says: %#',
     (socket, ballRadius) => {
@@ -74,12 +85,13 @@ describe('a side force the socket can hold', () => {
         const reading = runFor(scene, 4);
         const rest = restPosition({ socket, ballRadius, forceAngle: Math.atan(ratio) });
         expect(reading.state).toBe('seated');
-        expect(Math.abs(reading.translation - (rest.translation ?? NaN))).toBeLessThan(
-          halfFacet(socket, ballRadius),
+        const translation = Math.abs(reading.translation - (rest.translation ?? NaN));
+        const climb = Math.abs(
+          reading.climb - climbAt(socket, ballRadius, Math.max(0, reading.translation)),
         );
-        expect(
-          Math.abs(reading.climb - climbAt(socket, ballRadius, reading.translation)),
-        ).toBeLessThan(2e-3);
+        misses.push({ translation, climb });
+        expect(translation).toBeLessThan(halfFacet(socket, ballRadius));
+        expect(climb).toBeLessThan(2e-3);
         expect(reading.contactAngle).toBeCloseTo(Math.atan(ratio), 3);
         expect(reading.ratio).toBeCloseTo(ratio, 12);
         expect(imbalance(reading)).toBeLessThan(1e-3 * LOAD);
