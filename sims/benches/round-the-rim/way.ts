@@ -1,0 +1,104 @@
+import {
+  directionMap,
+  pathOverFace,
+  type BallPathRow,
+  type DirectionRow,
+} from '../../geometry/index.ts';
+import { directionOf } from './bearing.ts';
+import { seatOn, type Seat } from './seat.ts';
+import type { SoundShape } from './sound-shape.ts';
+
+/** Directions of the map: one every 5°. */
+export const DIRECTIONS = 72;
+/** Places looked at on the way out in each; what happens between them is solved for. */
+const LOOKS = 36;
+const LOOKS_HERE = 60;
+const ROWS_A_SIDE = 56;
+/** Ratios this near are the same. */
+const TIE = 5e-4;
+
+/** Every direction of a face, and the two that stand out. */
+export interface RimMap {
+  readonly rows: readonly DirectionRow[];
+  readonly weakest: readonly DirectionRow[];
+  readonly strongest: readonly DirectionRow[];
+}
+
+/** The way out in the chosen direction, and the opposite one. */
+export interface Way {
+  readonly bearing: number;
+  readonly direction: number;
+  readonly here: DirectionRow;
+  readonly opposite: DirectionRow;
+  /** From the middle to dislocation. */
+  readonly out: readonly BallPathRow[];
+  /** The same on the opposite side, translations negative, from dislocation to the middle. */
+  readonly back: readonly BallPathRow[];
+}
+
+/** The ball at one place of its way. */
+export interface BallPlace extends BallPathRow {
+  readonly seat: Seat;
+}
+
+export function mapOf({ face, ballRadius }: SoundShape): RimMap {
+  const rows = directionMap(face, ballRadius, { directions: DIRECTIONS, translations: LOOKS });
+  const ratios = rows.map((row) => row.peakStabilityRatio);
+  const least = Math.min(...ratios);
+  const greatest = Math.max(...ratios);
+  return {
+    rows,
+    weakest: rows.filter((row) => row.peakStabilityRatio <= least + TIE),
+    strongest: rows.filter((row) => row.peakStabilityRatio >= greatest - TIE),
+  };
+}
+
+export function wayIn({ face, ballRadius }: SoundShape, bearing: number): Way {
+  const direction = directionOf(bearing);
+  const [here, opposite] = directionMap(face, ballRadius, {
+    directions: [direction, direction + Math.PI],
+    translations: LOOKS_HERE,
+  });
+  if (here === undefined || opposite === undefined) throw new RangeError('no direction was mapped');
+  const side = (toward: number, row: DirectionRow): readonly BallPathRow[] =>
+    pathOverFace(face, ballRadius, toward, sideOf(row));
+  return {
+    bearing,
+    direction,
+    here,
+    opposite,
+    out: side(direction, here),
+    back: side(direction + Math.PI, opposite)
+      .map((row) => ({ ...row, translation: -row.translation }))
+      .reverse(),
+  };
+}
+
+/** Translations from the middle to dislocation, the place where the rim is met among them. */
+function sideOf(row: DirectionRow): readonly number[] {
+  const { dislocationTranslation } = row;
+  const even = Array.from(
+    { length: ROWS_A_SIDE + 1 },
+    (_, i) => (dislocationTranslation * i) / ROWS_A_SIDE,
+  );
+  return [...even, playOf(row)].sort((a, b) => a - b);
+}
+
+/** How far the ball's centre moves before it meets the rim, mm; not beyond dislocation. */
+export function playOf({ rimContactTranslation, dislocationTranslation }: DirectionRow): number {
+  return Math.min(rimContactTranslation, dislocationTranslation);
+}
+
+/** Brings a translation onto the way: no further than dislocation on either side. */
+export function heldOn({ here, opposite }: Way, translation: number): number {
+  const to = here.dislocationTranslation;
+  const from = -opposite.dislocationTranslation;
+  return Math.max(from, Math.min(to, translation));
+}
+
+export function placeOn({ face, ballRadius }: SoundShape, way: Way, asked: number): BallPlace {
+  const translation = heldOn(way, asked);
+  const [row] = pathOverFace(face, ballRadius, way.direction, [translation]);
+  if (row === undefined) throw new RangeError('no place was computed');
+  return { ...row, seat: seatOn(face, ballRadius, way.direction, translation) };
+}
