@@ -82,7 +82,7 @@ export function trial(reading: ForceReading, measured: Settled | null): string {
       return expected === null
         ? `The simulated ball came to rest at ${place}; theory says it goes over.`
         : `The simulated ball came to rest at ${place}; theory says ${mm(expected, 2)}, ` +
-            `a difference of ${signed(translation - expected, (value) => mm(value, 2))}.`;
+            `a difference of ${signed(shownDifference(translation, expected), (value) => mm(value, 2))}.`;
     case 'over the rim':
       return expected === null
         ? 'The simulated ball went over the rim, as theory says.'
@@ -90,4 +90,9 @@ export function trial(reading: ForceReading, measured: Settled | null): string {
     case 'undecided':
       return `The simulated ball still crept at ${place} after ${time.toFixed(0)} s: the force is within a hair of the limit.`;
   }
+}
+
+/** Of the two numbers as they are written, so that a reader who subtracts them gets the same; mm. */
+function shownDifference(measured: number, expected: number): number {
+  return Number(Math.max(0, measured).toFixed(2)) - Number(expected.toFixed(2));
 }
