@@ -31,8 +31,9 @@ export interface Layout {
   readonly arrangement: 'beside' | 'under';
   readonly width: number;
   readonly height: number;
-  /** Size of the lettering. */
+  /** Size of the lettering, and of numbers and asides. */
   readonly size: number;
+  readonly small: number;
   readonly rose: Rose;
   readonly section: Box & { readonly view: View };
   /** The plot of the ratio; its translations stand under the same millimetres of the section. */
@@ -106,6 +107,7 @@ export function layoutFor(sound: SoundShape, map: RimMap, width: number): Layout
     width,
     height,
     size,
+    small: smallSize(size),
     rose,
     section: {
       ...section,
@@ -119,6 +121,11 @@ export function layoutFor(sound: SoundShape, map: RimMap, width: number): Layout
     ratio,
     reach: half,
   };
+}
+
+/** Nothing is lettered smaller than can be read on a phone. */
+export function smallSize(size: number): number {
+  return Math.max(12, size * 0.9);
 }
 
 function roseFor(

@@ -37,9 +37,12 @@ export interface SoundShape {
  */
 export function soundShape(asked: RimShape): SoundShape {
   const notes: string[] = [];
+  /** What does not count now is kept for when it does. */
+  const keep = (field: RimField): number =>
+    Number.isFinite(asked[field]) ? asked[field] : defaultShape[field];
   const take = (field: RimField, range: Range, why: string): number => {
     const own = rimRanges[field];
-    const wanted = Number.isFinite(asked[field]) ? asked[field] : defaultShape[field];
+    const wanted = keep(field);
     const value = nearestAllowed(wanted, range);
     if (wanted < range.min - SLACK || wanted > range.max + SLACK) {
       const isOwn = wanted < own.min || wanted > own.max;
@@ -56,8 +59,13 @@ export function soundShape(asked: RimShape): SoundShape {
   const isPear = asked.outline === 'pear';
   const upperWidth = isPear
     ? take('upperWidth', upperRange, `No pear ${mm(width)} wide has so extreme an upper width.`)
-    : asked.upperWidth;
-  const outline: Outline = { kind: asked.outline, width, height, upperWidth };
+    : keep('upperWidth');
+  const outline: Outline = {
+    kind: asked.outline,
+    width,
+    height,
+    upperWidth: isPear ? upperWidth : undefined,
+  };
   const flat = outlineOnly(outline);
 
   const upright = 'On so tight a curve the rim would stand nearly upright.';
@@ -70,15 +78,15 @@ export function soundShape(asked: RimShape): SoundShape {
 
   const lipRange = within('lipWidth', { max: lipWidthLimit(flat) });
   const noHollow = 'So wide a lip would leave no hollow.';
-  const lipHeight = asked.lip ? take('lipHeight', rimRanges.lipHeight, '') : asked.lipHeight;
-  const lipWidth = asked.lip ? take('lipWidth', lipRange, noHollow) : asked.lipWidth;
+  const lipHeight = asked.lip ? take('lipHeight', rimRanges.lipHeight, '') : keep('lipHeight');
+  const lipWidth = asked.lip ? take('lipWidth', lipRange, noHollow) : keep('lipWidth');
 
   const kind = asked.defect === 'none' ? 'cut' : asked.defect;
   const clock = take('clock', rimRanges.clock, '');
   const depthRange = within('defectDepth', { max: defectDepthLimit(flat, kind, clock) });
   const tooDeep = `A defect so deep at ${clockText(clock)} would reach the middle of the face.`;
   const defectDepth =
-    asked.defect === 'none' ? asked.defectDepth : take('defectDepth', depthRange, tooDeep);
+    asked.defect === 'none' ? keep('defectDepth') : take('defectDepth', depthRange, tooDeep);
   const ballDiameter = take('ballDiameter', rimRanges.ballDiameter, '');
 
   const radii = { curvatureRadiusAP: radiusAP, curvatureRadiusSI: radiusSI };
@@ -96,11 +104,11 @@ export function soundShape(asked: RimShape): SoundShape {
   return {
     shape: {
       ...asked,
-      height: isCircle ? asked.height : height,
+      height: isCircle ? keep('height') : height,
       width,
       upperWidth,
       radiusSI,
-      radiusAP: asked.sameRadius ? asked.radiusAP : radiusAP,
+      radiusAP: asked.sameRadius ? keep('radiusAP') : radiusAP,
       lipHeight,
       lipWidth,
       clock,

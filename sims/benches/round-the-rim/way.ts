@@ -4,6 +4,7 @@ import {
   type BallPathRow,
   type DirectionRow,
 } from '../../geometry/index.ts';
+import type { Range } from '../../shared/range.ts';
 import { directionOf } from './bearing.ts';
 import { seatOn, type Seat } from './seat.ts';
 import type { SoundShape } from './sound-shape.ts';
@@ -89,11 +90,19 @@ export function playOf({ rimContactTranslation, dislocationTranslation }: Direct
   return Math.min(rimContactTranslation, dislocationTranslation);
 }
 
-/** Brings a translation onto the way: no further than dislocation on either side. */
-export function heldOn({ here, opposite }: Way, translation: number): number {
-  const to = here.dislocationTranslation;
-  const from = -opposite.dislocationTranslation;
-  return Math.max(from, Math.min(to, translation));
+const STEP = 0.05;
+
+/** Where the ball's centre may stand on a way, mm: to dislocation on either side, in steps from the middle. */
+export function translationRange({ here, opposite }: Way): Range {
+  const last = (row: DirectionRow): number =>
+    Number((Math.floor(row.dislocationTranslation / STEP + 1e-6) * STEP).toFixed(2));
+  return { min: -last(opposite), max: last(here), step: STEP, digits: 2, unit: 'mm' };
+}
+
+/** Brings a translation onto the way. */
+export function heldOn(way: Way, translation: number): number {
+  const { min, max } = translationRange(way);
+  return Math.max(min, Math.min(max, translation));
 }
 
 export function placeOn({ face, ballRadius }: SoundShape, way: Way, asked: number): BallPlace {
