@@ -22,6 +22,10 @@ const files = {
   'later.js': bulk(180_000),
   'sim.js': `import './shared.js'; ${bulk(1000)}`,
   'heavy.js': bulk(180_000),
+  'asks.js': "import './shared.js'; import('./solid-scene.B1.js');",
+  'solid-scene.B1.js': "import './shared.js'; import './kernel.js';",
+  'kernel.js': bulk(1000),
+  'hasty.js': "import './solid-scene.B1.js';",
 };
 const start = '<script type="module" src="/first.js"></script>';
 const sim = (when: string) => `<astro-island client="${when}" component-url="/sim.js">`;
@@ -29,6 +33,8 @@ const pages = {
   'study/waits/index.html': start + sim('visible'),
   'study/eager/index.html': start + sim('load'),
   'bench/one/index.html': start + sim('load'),
+  'bench/asks/index.html': '<script type="module" src="/asks.js"></script>',
+  'bench/hasty/index.html': '<script type="module" src="/hasty.js"></script>',
   'study/heavy/index.html': '<script type="module" src="/heavy.js"></script>',
 };
 for (const [name, text] of Object.entries({ ...files, ...pages })) {
@@ -49,7 +55,22 @@ test('a file imported twice counts once, and one imported later only all in', ()
   expect(weigh('study/waits/')).toEqual({
     atRest: atStart,
     allIn: atStart + size('later.js') + size('sim.js'),
+    onRequest: 0,
   });
+});
+
+test('what a visitor must ask for is weighed apart, with what it brings', () => {
+  expect(weigh('bench/asks/')).toEqual({
+    atRest: size('asks.js') + size('shared.js'),
+    allIn: size('asks.js') + size('shared.js'),
+    onRequest: size('solid-scene.B1.js') + size('kernel.js'),
+  });
+});
+
+test('imported at once, it counts at once', () => {
+  const { atRest, onRequest } = weigh('bench/hasty/');
+  expect(atRest).toBeGreaterThan(size('solid-scene.B1.js') + size('kernel.js'));
+  expect(onRequest).toBe(0);
 });
 
 test('a sim that does not wait to be scrolled to counts at once in a lesson, not on its bench', () => {

@@ -13,9 +13,14 @@ export interface ScriptWeight {
    * wait for it; elsewhere the sim is what the page is for, and counts below.
    */
   readonly atRest: number;
-  /** With every sim of the page, and whatever they may load later. */
+  /** With every sim of the page, and whatever they may load later by themselves. */
   readonly allIn: number;
+  /** What loads only once a visitor asks for it by a button: {@link onRequestFiles}, and what these import. */
+  readonly onRequest: number;
 }
+
+/** Names, before their hash, of the files that nothing loads but a visitor's request. */
+export const onRequestFiles: readonly string[] = ['solid-scene'];
 
 /** What scripts a page loads weigh. */
 export function scriptWeight(site: BuiltSite, page: BuiltPage): ScriptWeight {
@@ -24,9 +29,12 @@ export function scriptWeight(site: BuiltSite, page: BuiltPage): ScriptWeight {
     .reduce((sum, element) => sum + gzipped(scriptText(element)), 0);
   const early = entriesOf(site, page, false);
   const late = entriesOf(site, page, true);
+  const all = reached(site, [...early, ...late], 'asked for');
+  const unasked = reached(site, [...early, ...late], 'by itself');
   return {
-    atRest: inline + sizeOf(site, reached(site, early, false)),
-    allIn: inline + sizeOf(site, reached(site, [...early, ...late], true)),
+    atRest: inline + sizeOf(site, reached(site, early, 'at once')),
+    allIn: inline + sizeOf(site, unasked),
+    onRequest: sizeOf(site, new Set([...all].filter((file) => !unasked.has(file)))),
   };
 }
 
@@ -45,26 +53,34 @@ function entriesOf(site: BuiltSite, page: BuiltPage, areLate: boolean): readonly
 }
 
 /** Every file that the given ones import, directly or not, and they themselves. */
-function reached(
-  site: BuiltSite,
-  entries: readonly string[],
-  withLater: boolean,
-): ReadonlySet<string> {
+function reached(site: BuiltSite, entries: readonly string[], how: Loading): ReadonlySet<string> {
   const found = new Set<string>();
   const visit = (file: string): void => {
     if (found.has(file) || !site.files.has(file)) return;
     found.add(file);
-    importsOf(site, file, withLater).forEach(visit);
+    importsOf(site, file, how).forEach(visit);
   };
   entries.forEach(visit);
   return found;
 }
 
-function importsOf(site: BuiltSite, file: string, withLater: boolean): readonly string[] {
+function isOnRequest(file: string): boolean {
+  return onRequestFiles.includes(posix.basename(file).split('.')[0] ?? '');
+}
+
+/** Which imports are followed: the static ones; those made later as well; those a visitor asks for on top. */
+type Loading = 'at once' | 'by itself' | 'asked for';
+
+function importsOf(site: BuiltSite, file: string, how: Loading): readonly string[] {
   const [imports] = parse(readText(site.folder, file));
-  return imports
-    .filter(({ d }) => d === -1 || (withLater && d >= 0))
-    .flatMap(({ n }) => (n?.startsWith('.') ? posix.join(posix.dirname(file), n) : []));
+  return imports.flatMap(({ n, d }) => {
+    if (n?.startsWith('.') !== true) return [];
+    const target = posix.join(posix.dirname(file), n);
+    const isFollowed =
+      d === -1 ||
+      (d >= 0 && (how === 'asked for' || (how === 'by itself' && !isOnRequest(target))));
+    return isFollowed ? [target] : [];
+  });
 }
 
 function sizeOf(site: BuiltSite, files: ReadonlySet<string>): number {
