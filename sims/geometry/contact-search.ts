@@ -64,6 +64,8 @@ export interface FoundMaxima {
   readonly index: Float64Array;
   readonly piece: Int32Array;
   readonly height: Float64Array;
+  /** How much higher than that it may be. */
+  readonly slack: Float64Array;
 }
 
 /** More local maxima along a rim than any face has. */
@@ -96,6 +98,7 @@ export function contactSearch(onFace: Face, ballRadius: number): ContactSearch {
       index: new Float64Array(ROOM),
       piece: new Int32Array(ROOM),
       height: new Float64Array(ROOM),
+      slack: new Float64Array(ROOM),
     },
     derivatives: { z: 0, zx: 0, zy: 0, zxx: 0, zxy: 0, zyy: 0 },
     angle: 0,

@@ -2,8 +2,8 @@ import { turnTo } from './contact-offer.ts';
 import { contactSearch } from './contact-search.ts';
 import type { Face } from './face.ts';
 import { positive } from './numeric.ts';
-import { evenlyTo, listOf, type CountOrList } from './translations.ts';
-import { reachOf, waySamples, wayOut, type WayOut } from './way-out.ts';
+import { evenlyTo, listOf, withoutGaps, type CountOrList } from './translations.ts';
+import { reachOf, wayOut, type WayOut } from './way-out.ts';
 
 /** How firmly a face holds a ball in one direction. */
 export interface DirectionRow extends WayOut {
@@ -29,7 +29,8 @@ export interface DirectionRow extends WayOut {
  * @param ballRadius mm; may be larger than the radii of curvature, the ball then bridges the hollow
  * @param options.directions rad from anterior toward superior, or a number of directions evenly round the face from 0
  * @param options.translations where to look, mm from 0 up, in any order; or a number of looks, from 3, evenly from the
- *   middle to the far side of the rim. The middle and the far side are always looked at, translations beyond it are not
+ *   middle to the far side of the rim. Looks are added where they are more than a fortieth of that way apart; beyond the
+ *   far side there is nothing to see
  * @returns a row for each direction, in the order given
  * @throws RangeError for a ball that is not finite and positive, or an empty, negative or not finite entry
  */
@@ -44,14 +45,11 @@ export function directionMap(
   const isCount = typeof options.translations === 'number';
   const sorted = isCount ? looks : risingFrom0(looks);
   const search = contactSearch(onFace, ballRadius);
-  const samples = waySamples(sorted.length + 2);
   return directions.map((direction) => {
     turnTo(search, direction);
     const reach = reachOf(search);
-    const translations = isCount
-      ? looks.map((share) => share * reach)
-      : [...sorted.filter((t) => t < reach), reach];
-    const way = wayOut(search, translations, samples);
+    const asked = isCount ? looks.map((share) => share * reach) : sorted.filter((t) => t < reach);
+    const way = wayOut(search, withoutGaps(asked, reach));
     return {
       direction,
       peakStabilityRatio: way.peakStabilityRatio,

@@ -1,10 +1,9 @@
-import { heightOver, ratioOf, readRadius } from './contact-offer.ts';
+import { heightOver, ratioOf } from './contact-offer.ts';
 import type { ContactSearch } from './contact-search.ts';
 import { heightAt } from './face-shape.ts';
 import { offerHollow } from './hollow-contact.ts';
 import { offerLip } from './lip-contact.ts';
 import { offerRim } from './rim-contact.ts';
-import { differentiateSurface } from './two-radius-surface.ts';
 
 /**
  * Lets the ball down on the face with its centre `translation` mm from the middle in the direction of the search, and
@@ -62,24 +61,3 @@ const HAIR = 1e-5;
 
 /** Heights this near, as a share of the ball's radius, are level for a ball at rest in the middle. */
 const LEVEL_AT_REST = 1e-9;
-
-/**
- * How hard a contact on the rim is pressed outward: the slope by which the ball would rise if the contact could go on
- * outward on the surface. 0 where the contact is about to come off the rim, negative inside: the share of the way that is
- * left. Used to find where the rim is first touched.
- */
-export function pressedOut(search: ContactSearch, translation: number): number {
-  if (!search.onRim) return Math.min(0, search.inside);
-  const { x, y, derivatives, kx, ky } = search;
-  const distance = Math.hypot(x, y);
-  const ex = x / distance;
-  const ey = y / distance;
-  const qx = x - translation * search.ux;
-  const qy = y - translation * search.uy;
-  const drop = Math.sqrt(Math.max(1e-14 * search.rr, search.rr - qx * qx - qy * qy));
-  differentiateSurface(derivatives, kx, ky, x, y);
-  readRadius(search, Math.atan2(y, x));
-  const onLip = search.radius - distance < search.lipWidth * (1 - 1e-9);
-  const rise = derivatives.zx * ex + derivatives.zy * ey + (onLip ? search.lipSlope : 0);
-  return Math.max(0, rise - (qx * ex + qy * ey) / drop);
-}

@@ -73,7 +73,8 @@ export function isOnFace(onFace: Face, x: number, y: number): boolean {
   const along = x * Math.cos(defect.direction) + y * Math.sin(defect.direction);
   if (defect.kind === 'cut') return along <= cutAt + slack;
   const angle = Math.atan2(y, x);
-  const isWorn = Math.abs(angleFromDefect(defect, angle)) <= defect.span / 2;
+  // The steps at its ends are part of the rim.
+  const isWorn = Math.abs(angleFromDefect(defect, angle)) < defect.span / 2 - LENGTH_TOLERANCE;
   return !isWorn || Math.hypot(x, y) <= remainingRadius(onFace, angle) + slack;
 }
 

@@ -1,12 +1,15 @@
 import { offer, readRadius } from './contact-offer.ts';
 import type { ContactSearch } from './contact-search.ts';
 import { withDefect } from './face-shape.ts';
+import { pressedOut } from './pressed-out.ts';
 import { differentiateSurface } from './two-radius-surface.ts';
 
 /**
- * Offers the contacts on the slope of the labral lip, between its inner edge and the rim. The inner edge itself is a hollow corner, which no ball touches alone.
+ * Offers the contacts on the slope of the labral lip, between its inner edge and the rim. The inner edge itself is a
+ * hollow corner, which no ball touches alone.
  *
- * Newton in the polar coordinates of the face starts from the highest places of a ring in the middle of the lip.
+ * The search starts from the highest places of a ring in the middle of the lip, from straight ahead where a ball may
+ * touch the lip and yet reach no place of the ring, and from a contact on the rim that would rather be further inward.
  */
 export function offerLip(search: ContactSearch): void {
   const { wide, stride, cx, cy } = search;
@@ -34,32 +37,25 @@ export function offerLip(search: ContactSearch): void {
     before = here;
     here = after;
   }
-  if (best >= 0) climbOnLip(search, best * DEGREE, 0);
-  if (second >= 0 && next > highest - LEFT_OUT) climbOnLip(search, second * DEGREE, 0);
-  if (search.r < SMALL * search.lipWidth) {
-    // So small a ball may stand over the lip and reach no place of the ring: start right under it.
-    climbOnLip(search, search.angle, inwardUnder(search));
-  }
-}
-
-/** How far inward of the outline a ball touches a lip that goes on for ever in the direction of the search. */
-function inwardUnder(search: ContactSearch): number {
-  const { derivatives, cx, cy, ux, uy, kx, ky } = search;
-  differentiateSurface(derivatives, kx, ky, cx, cy);
-  const slope = derivatives.zx * ux + derivatives.zy * uy + search.lipSlope;
-  const ahead = (search.r * slope) / Math.hypot(1, slope);
-  readRadius(search, search.angle);
-  const inward = search.radius - Math.hypot(cx, cy) - ahead;
-  return Math.max(0, Math.min(search.lipWidth, inward));
+  const isSmall = search.r < SMALL * search.lipWidth || search.lipSlope > STEEP;
+  const isRimLoose = search.onRim && pressedOut(search) < 0;
+  const rimAngle = isRimLoose ? Math.atan2(search.y, search.x) : 0;
+  if (best >= 0) settleOnLip(search, best * DEGREE);
+  if (second >= 0 && next > highest - LEFT_OUT) settleOnLip(search, second * DEGREE);
+  if (best < 0 || isSmall) settleOnLip(search, search.angle);
+  if (isRimLoose) settleOnLip(search, rimAngle);
 }
 
 /** A ball below this many widths of the lip is small beside it. */
 const SMALL = 3;
 
+/** A lip that rises faster than this is a wall, and is touched far ahead of the ball. */
+const STEEP = 1;
+
 const DEGREE = Math.PI / 180;
 
 /** A ring place this much lower than the highest (mm) is no start. */
-const LEFT_OUT = 0.3;
+const LEFT_OUT = 1;
 
 function centreHeight(
   x: Float64Array,
@@ -76,84 +72,70 @@ function centreHeight(
   return under > 0 ? (z[i] as number) + Math.sqrt(under) : -Infinity;
 }
 
-/** Newton on the slope of the lip, from a direction and a way inward from the outline, and the offer of what it finds. */
-function climbOnLip(search: ContactSearch, start: number, inward: number): void {
-  const { face, kx, ky, cx, cy, wide, lipSlope, lipWidth, derivatives } = search;
-  let angle = start;
-  readRadius(search, angle);
-  let distance = search.radius - inward;
-  for (let turn = 0; turn < 25; turn++) {
-    const ex = Math.cos(angle);
-    const ey = Math.sin(angle);
+/**
+ * From the middle of the lip in a direction, the place on it over which the ball's centre stands off by the sideways part
+ * of the normal, r times: by Newton, as in the hollow, and the offer of what it finds.
+ */
+function settleOnLip(search: ContactSearch, start: number): void {
+  const { face, r, kx, ky, cx, cy, lipSlope, lipWidth, derivatives } = search;
+  readRadius(search, start);
+  const middle = search.radius - lipWidth / 2;
+  let x = middle * Math.cos(start);
+  let y = middle * Math.sin(start);
+  for (let turn = 0; turn < 20; turn++) {
+    const distance = Math.sqrt(x * x + y * y);
+    const angle = Math.atan2(y, x);
     readRadius(search, angle);
-    const x = distance * ex;
-    const y = distance * ey;
-    const qx = x - cx;
-    const qy = y - cy;
-    const under = wide - qx * qx - qy * qy;
-    if (!(under > 0)) return;
+    const { radius, radius1, radius2 } = search;
+    const outside = Math.abs(distance - radius + lipWidth / 2) / lipWidth - 0.5;
+    if (outside > (turn < 2 ? 1.5 : 0.5)) return;
     differentiateSurface(derivatives, kx, ky, x, y);
-    // Slopes and second derivatives of surface and ball, away from the middle (a) and across (b).
-    const drop = Math.sqrt(under);
-    const qa = qx * ex + qy * ey;
-    const qb = qy * ex - qx * ey;
-    const za = derivatives.zx * ex + derivatives.zy * ey;
-    const zb = derivatives.zy * ex - derivatives.zx * ey;
-    const zaa =
-      derivatives.zxx * ex * ex + 2 * derivatives.zxy * ex * ey + derivatives.zyy * ey * ey;
-    const zab =
-      (derivatives.zyy - derivatives.zxx) * ex * ey + derivatives.zxy * (ex * ex - ey * ey);
-    const zbb =
-      derivatives.zxx * ey * ey - 2 * derivatives.zxy * ex * ey + derivatives.zyy * ex * ex;
-    const fa = za - qa / drop;
-    const fb = zb - qb / drop;
-    const faa = zaa - 1 / drop - (qa * qa) / (drop * under);
-    const fab = zab - (qa * qb) / (drop * under);
-    const fbb = zbb - 1 / drop - (qb * qb) / (drop * under);
-    // The same by distance (s) and angle (t), with the lip added.
-    const gs = fa + lipSlope;
-    const gt = distance * fb - lipSlope * search.radius1;
-    const gss = faa;
-    const gst = fb + distance * fab;
-    const gtt = distance * (distance * fbb - fa) - lipSlope * search.radius2;
-    const det = gss * gtt - gst * gst;
-    const isPeak = gss < 0 && det > 0;
-    let stepS: number;
-    let stepT: number;
-    if (isPeak) {
-      stepS = (gst * gt - gtt * gs) / det;
-      stepT = (gst * gs - gss * gt) / det;
-    } else {
-      stepS = gss < 0 ? -gs / gss : Math.sign(gs) * lipWidth;
-      stepT = gtt < 0 ? -gt / gtt : Math.sign(gt) * 0.05;
-    }
-    if (Math.abs(stepS) < SOLVED * distance && Math.abs(stepT) < SOLVED) {
-      const rim = withDefect(face, angle, search.radius);
-      if (!isPeak || distance > rim || distance < search.radius - lipWidth) return;
-      const z = derivatives.z + lipSlope * (distance - search.radius + lipWidth);
+    // The lip adds its slope away from the middle (a) and, where the outline goes away, across (b).
+    const ax = x / distance;
+    const ay = y / distance;
+    const across = -(lipSlope * radius1) / distance;
+    const zx = derivatives.zx + lipSlope * ax - across * ay;
+    const zy = derivatives.zy + lipSlope * ay + across * ax;
+    const bb = (lipSlope * (1 - radius2 / distance)) / distance;
+    const ab = -across / distance;
+    const zxx = derivatives.zxx + bb * ay * ay - 2 * ab * ax * ay;
+    const zxy = derivatives.zxy - bb * ax * ay + ab * (ax * ax - ay * ay);
+    const zyy = derivatives.zyy + bb * ax * ax + 2 * ab * ax * ay;
+    const g = 1 / Math.sqrt(1 + zx * zx + zy * zy);
+    const rg = r * g;
+    const ex = x - rg * zx - cx;
+    const ey = y - rg * zy - cy;
+    const nx = zx * g;
+    const ny = zy * g;
+    const hx = nx * zxx + ny * zxy;
+    const hy = nx * zxy + ny * zyy;
+    const a11 = 1 - rg * (zxx - nx * hx);
+    const a12 = -rg * (zxy - nx * hy);
+    const a21 = -rg * (zxy - ny * hx);
+    const a22 = 1 - rg * (zyy - ny * hy);
+    const det = a11 * a22 - a12 * a21;
+    const stepX = (a22 * ex - a12 * ey) / det;
+    const stepY = (a11 * ey - a21 * ex) / det;
+    const step = Math.abs(stepX) + Math.abs(stepY);
+    if (step < SOLVED * r) {
+      const rim = withDefect(face, angle, radius);
+      // Not a peak but a pass: the ball rests on two places beside it.
+      if (!(det > 0) || !(a11 + a22 > 0)) return;
+      if (distance > rim || distance < radius - lipWidth) return;
+      const z = derivatives.z + lipSlope * (distance - radius + lipWidth);
       offer(search, x, y, z, false, distance / rim - 1);
       return;
     }
-    // Still rising outward at the rim, there and on the rays next to it: the contact is the rim's.
-    if (turn === 0 && inward === 0 && gs > Math.abs(gst) * search.stride * DEGREE) return;
-    // A peak that lies well off the lip belongs to the hollow or to the rim.
-    const outside = Math.abs(distance + stepS - search.radius + lipWidth / 2) / lipWidth - 0.5;
-    if (isPeak) {
-      if (outside > 0.4) return;
-      // Nor does it matter where another contact bears the ball higher than this one ever will.
-      const z = derivatives.z + lipSlope * (distance - search.radius + lipWidth);
-      const peak = z + drop - search.r + (gs * stepS + gt * stepT) / 2;
-      if (peak < search.height - LOWER) return;
-    }
-    if (turn > 0 && outside > 0.9) return;
-    if (turn > 8 && outside > 0) return;
-    distance += Math.max(-lipWidth / 2, Math.min(lipWidth / 2, stepS));
-    angle += Math.max(-0.15, Math.min(0.15, stepT));
-    if (distance < 0) return;
+    const longest = LONGEST * radius;
+    const shrink = step > longest ? longest / step : 1;
+    x -= shrink * stepX;
+    y -= shrink * stepY;
+    if (!(x * x + y * y > 0)) return;
   }
 }
 
+/** A step this small, as a share of the ball's radius, is rounding. */
 const SOLVED = 1e-8;
 
-/** A peak foreseen this much lower than the best contact (mm) is left alone. */
-const LOWER = 0.1;
+/** Newton goes no further than this at a time, as a share of the outline's radius. */
+const LONGEST = 0.3;

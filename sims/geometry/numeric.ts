@@ -3,6 +3,9 @@
 /** Relative slack within which two lengths count as equal: a radius rebuilt from a depth differs from the given one by rounding only. */
 export const LENGTH_TOLERANCE = 1e-9;
 
+/** A hollow less deep than this share of its half-width is flat: the squares of its radius would soon leave the numbers. */
+export const FLAT_TOLERANCE = 1e-12;
+
 /** An angle this close to a right angle (rad) is treated as one: its tangent is infinite, not merely large. */
 export const RIGHT_ANGLE_TOLERANCE = 1e-9;
 

@@ -4,8 +4,8 @@ import { contactSearch, type ContactSearch } from './contact-search.ts';
 import { settle } from './face-contact.ts';
 import type { Face } from './face.ts';
 import { positive } from './numeric.ts';
-import { evenlyTo, listOf, type CountOrList } from './translations.ts';
-import { reachOf, waySamples, wayOut } from './way-out.ts';
+import { evenlyTo, listOf, withoutGaps, type CountOrList } from './translations.ts';
+import { reachOf, wayOut } from './way-out.ts';
 
 /**
  * The path of a ball's centre over a face in one direction, without friction.
@@ -53,8 +53,5 @@ export function pathOverFace(
 
 /** Where the climb is highest, mm. */
 function crestOf(search: ContactSearch): number {
-  const looks = 60;
-  const end = reachOf(search);
-  const translations = Array.from({ length: looks }, (_, i) => evenlyTo(end)(i, looks));
-  return wayOut(search, translations, waySamples(looks)).dislocationTranslation;
+  return wayOut(search, withoutGaps([0], reachOf(search))).dislocationTranslation;
 }

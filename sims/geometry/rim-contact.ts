@@ -4,7 +4,10 @@ import type { RimRun } from './rim-samples.ts';
 import { differentiateSurface } from './two-radius-surface.ts';
 
 /** A maximum whose estimate is this much lower than the best one (mm) is not looked at more closely. */
-const LEFT_OUT = 0.02;
+const LEFT_OUT = 0.06;
+
+/** At the end of a piece there is no estimate: a maximum may hide between the last two places. */
+const LEFT_OUT_AT_END = 0.2;
 
 /** Offers the contacts on the rim. */
 export function offerRim(search: ContactSearch): void {
@@ -13,7 +16,7 @@ export function offerRim(search: ContactSearch): void {
   let highest = -Infinity;
   for (let i = 0; i < found.count; i++) highest = Math.max(highest, found.height[i] as number);
   for (let i = 0; i < found.count; i++) {
-    if ((found.height[i] as number) < highest - LEFT_OUT) continue;
+    if ((found.height[i] as number) + (found.slack[i] as number) < highest) continue;
     climbAlongRim(search, i);
   }
 }
@@ -39,6 +42,7 @@ function lookAlongRim(search: ContactSearch): void {
         found.piece[n] = p;
         found.index[n] = inner ? i + (stride * lean) / (2 * bend) : i;
         found.height[n] = inner ? here + (lean * lean) / (8 * bend) : here;
+        found.slack[n] = inner ? LEFT_OUT : LEFT_OUT_AT_END;
       }
       before = here;
       here = after;

@@ -1,4 +1,4 @@
-import { clampedAsin, inRange, positive } from './numeric.ts';
+import { FLAT_TOLERANCE, clampedAsin, inRange, positive } from './numeric.ts';
 
 /** A spherical socket cut off at its rim, seen in one plane through its centre line. */
 export interface SphericalSocket {
@@ -51,11 +51,10 @@ export function socketFromDepth(shape: {
   const width = positive('width', shape.width, 'mm');
   const halfWidth = width / 2;
   const depth = inRange('depth', shape.depth, 0, halfWidth, 'mm (half the width)');
-  const curvatureRadius = (halfWidth * (halfWidth / depth) + depth) / 2;
-  // A depth of 0, or one so small that no number can hold the radius: flat.
-  if (!Number.isFinite(curvatureRadius)) {
+  if (depth < halfWidth * FLAT_TOLERANCE) {
     return { curvatureRadius: Infinity, width, halfArc: 0, depth: 0 };
   }
+  const curvatureRadius = (halfWidth * (halfWidth / depth) + depth) / 2;
   return { curvatureRadius, width, halfArc: 2 * Math.atan2(depth, halfWidth), depth };
 }
 

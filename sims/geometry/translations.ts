@@ -41,3 +41,19 @@ export const evenlyTo =
   (end: number) =>
   (i: number, count: number): number =>
     i === count - 1 ? end : (end * i) / (count - 1);
+
+/** Looks are never further apart than this share of the way. */
+const WIDEST_GAP = 1 / 40;
+
+/** Rising translations from 0, continued to `end`, with more between two that are far apart. */
+export function withoutGaps(translations: readonly number[], end: number): readonly number[] {
+  const filled: number[] = [];
+  let before = 0;
+  for (const translation of [...translations, end]) {
+    const pieces = Math.ceil((translation - before) / (end * WIDEST_GAP) - 1e-9);
+    for (let i = 1; i < pieces; i++) filled.push(before + ((translation - before) * i) / pieces);
+    if (translation > before || filled.length === 0) filled.push(translation);
+    before = translation;
+  }
+  return filled;
+}

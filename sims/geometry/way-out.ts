@@ -1,7 +1,8 @@
 import type { ContactSearch } from './contact-search.ts';
 import { remainingRadius } from './face-shape.ts';
-import { pressedOut, settle } from './face-contact.ts';
-import { localMaximum } from './local-maximum.ts';
+import { settle } from './face-contact.ts';
+import { greatestRatio } from './greatest-ratio.ts';
+import { pressedOut } from './pressed-out.ts';
 import { signChange } from './sign-change.ts';
 
 /** What the ball meets on its way from the middle of a face outward in one direction. */
@@ -18,22 +19,14 @@ export interface WayOut {
 /** Translations are solved to this, mm. */
 const SOLVED = 1e-8;
 
-/** A maximum of the slope is solved to this, mm: it is flat there, or a kink. */
-const PEAK_SOLVED = 1e-5;
-
-/** Room for what the samples found; made once for many directions. */
-export interface WaySamples {
+/** What the looks along the way found. */
+interface WaySamples {
+  readonly translations: readonly number[];
   readonly height: Float64Array;
   readonly ratio: Float64Array;
   /** 1 where the contact is on the rim. */
   readonly onRim: Uint8Array;
 }
-
-export const waySamples = (count: number): WaySamples => ({
-  height: new Float64Array(count),
-  ratio: new Float64Array(count),
-  onRim: new Uint8Array(count),
-});
 
 /** Translation beyond which every contact in the direction of the search lies behind the ball's centre, mm. */
 export function reachOf(search: ContactSearch): number {
@@ -51,39 +44,41 @@ export function reachOf(search: ContactSearch): number {
  * Follows the ball outward in the direction of the search: `translations` rising from 0 to the reach are looked at, and
  * what happens between them is solved for.
  */
-export function wayOut(
-  search: ContactSearch,
-  translations: readonly number[],
-  samples: WaySamples,
-): WayOut {
-  const { height, ratio, onRim } = samples;
+export function wayOut(search: ContactSearch, translations: readonly number[]): WayOut {
+  const samples = lookAlong(search, translations);
+  const ratioAt = (translation: number): number => {
+    settle(search, translation);
+    return search.ratio;
+  };
+  const crest = crestOf(search, samples, ratioAt);
+  const rim = Math.min(rimContactOf(search, samples), crest.translation);
+  const peak = greatestRatio(translations, samples.ratio, rim, crest.translation, ratioAt);
+  return {
+    peakStabilityRatio: Math.max(0, peak),
+    rimContactTranslation: rim,
+    depth: crest.height - (samples.height[0] as number),
+    dislocationTranslation: crest.translation,
+  };
+}
+
+function lookAlong(search: ContactSearch, translations: readonly number[]): WaySamples {
   const count = translations.length;
+  const height = new Float64Array(count);
+  const ratio = new Float64Array(count);
+  const onRim = new Uint8Array(count);
   for (let i = 0; i < count; i++) {
     settle(search, translations[i] as number);
     height[i] = search.height;
     ratio[i] = search.ratio;
     onRim[i] = search.onRim ? 1 : 0;
   }
-  const ratioAt = (translation: number): number => {
-    settle(search, translation);
-    return search.ratio;
-  };
-  const crest = crestOf(search, translations, samples, ratioAt);
-  const rim = Math.min(rimContactOf(search, translations, samples), crest.translation);
-  const peak = peakOf(translations, ratio, rim, crest.translation, ratioAt);
-  return {
-    peakStabilityRatio: Math.max(0, peak),
-    rimContactTranslation: rim,
-    depth: crest.height - (height[0] as number),
-    dislocationTranslation: crest.translation,
-  };
+  return { translations, height, ratio, onRim };
 }
 
 /** The highest place of the climb: the best of the places where the slope falls through zero, and of the middle. */
 function crestOf(
   search: ContactSearch,
-  translations: readonly number[],
-  { height, ratio }: WaySamples,
+  { translations, height, ratio }: WaySamples,
   ratioAt: (translation: number) => number,
 ): { readonly translation: number; readonly height: number } {
   let translation = 0;
@@ -107,62 +102,18 @@ function crestOf(
 /**
  * Where the contact first comes to the rim. Inside a bare sphere it moves straight outward, R/(R − r) as fast as the ball.
  */
-function rimContactOf(
-  search: ContactSearch,
-  translations: readonly number[],
-  { onRim }: WaySamples,
-): number {
+function rimContactOf(search: ContactSearch, { translations, onRim }: WaySamples): number {
   const first = onRim.indexOf(1);
-  if (first < 0 || first >= translations.length) return Infinity;
+  if (first < 0) return Infinity;
   if (first === 0) return 0;
   if (search.hollowDecides)
     return (1 - search.kx * search.r) * remainingRadius(search.face, search.angle);
   const pressed = (translation: number): number => {
     settle(search, translation);
-    return pressedOut(search, translation);
+    // Inside, the share of the way to the rim that is left.
+    return search.onRim ? Math.max(0, pressedOut(search)) : Math.min(0, search.inside);
   };
   const a = translations[first - 1] as number;
   const b = translations[first] as number;
   return signChange(pressed, a, pressed(a), b, pressed(b), SOLVED);
 }
-
-/** The greatest slope between the middle and the crest. */
-function peakOf(
-  translations: readonly number[],
-  ratio: Float64Array,
-  rim: number,
-  crest: number,
-  ratioAt: (translation: number) => number,
-): number {
-  let best = rim;
-  let value = ratioAt(rim);
-  for (let i = 0; i < translations.length; i++) {
-    const translation = translations[i] as number;
-    if (translation > crest) break;
-    if ((ratio[i] as number) > value) {
-      best = translation;
-      value = ratio[i] as number;
-    }
-  }
-  if (value === Infinity) return value;
-  let before = 0;
-  let after = crest;
-  for (const translation of translations) {
-    if (translation < best) before = Math.max(before, translation);
-    else if (translation > best) after = Math.min(after, translation);
-  }
-  if (rim < best) before = Math.max(before, rim);
-  else if (rim > best) after = Math.min(after, rim);
-  const ahead = Math.min(after, best + PROBE);
-  if (ratioAt(ahead) > value) {
-    return Math.max(value, localMaximum(ratioAt, best, after, ahead, PEAK_SOLVED).value);
-  }
-  const behind = Math.max(before, best - PROBE);
-  if (ratioAt(behind) > value) {
-    return Math.max(value, localMaximum(ratioAt, before, best, behind, PEAK_SOLVED).value);
-  }
-  return value;
-}
-
-/** How far to either side of the best place a look tells on which side the slope still grows, mm. */
-const PROBE = 1e-4;

@@ -23,6 +23,7 @@ export function pressedOnSphere(
   socket: SphericalSocket,
   ballRadius: number,
   translation: number,
+  direction: number,
   thickness: number,
 ): PressedBall {
   const cap = capContact(socket, ballRadius, translation);
@@ -34,7 +35,7 @@ export function pressedOnSphere(
       return loadsOnCap(cap, pose).compressive + edgeLoadOnCap(cap, pose).compressive;
     },
     sumsAt: (drop) => sumsOnCap(cap, poseAfter(cap, drop)),
-    patchesAt: (drop) => patchesOnCap(cap, poseAfter(cap, drop)),
+    patchesAt: (drop, bed) => patchesOnCap(cap, poseAfter(cap, drop), direction, bed),
   };
 }
 

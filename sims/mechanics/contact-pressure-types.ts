@@ -112,7 +112,7 @@ export interface ContactSums {
   readonly centre: readonly [along: number, across: number];
 }
 
-/** A ball over a surface at a translation, as a function of its drop below first touch (mm). */
+/** A ball over a surface at a translation and direction, as a function of its drop below first touch (mm). */
 export interface PressedBall {
   /** Drop at which the penetration reaches the layer's thickness, mm. */
   readonly dropLimit: number;
@@ -121,6 +121,5 @@ export interface PressedBall {
   /** Compressive reaction alone, N for a bed modulus of 1 N/mm³. */
   readonly compressiveAt: (drop: number) => number;
   readonly sumsAt: (drop: number) => ContactSums;
-  /** Patches in the frame of the translation, with penetration (mm) in place of pressure. */
-  readonly patchesAt: (drop: number) => readonly Patch[];
+  readonly patchesAt: (drop: number, bed: number) => readonly Patch[];
 }

@@ -1,3 +1,4 @@
+import { pressedOnFace } from './contact-pressure-face.ts';
 import { pressedOnSphere } from './contact-pressure-sphere.ts';
 import type {
   CarriedContact,
@@ -5,7 +6,6 @@ import type {
   ContactQuestion,
   ContactSums,
   ForceParts,
-  Patch,
   PressedBall,
   UncarriedContact,
 } from './contact-pressure-types.ts';
@@ -47,13 +47,13 @@ export function solveContact(question: ContactQuestion): {
   readonly ball: PressedBall;
   readonly drop: number | null;
 } {
-  const { thickness, compressiveLoad, direction = 0 } = question;
+  const { compressiveLoad, direction = 0 } = question;
   const bed = foundationModulus(question);
   positive('compressiveLoad', compressiveLoad, 'N');
   if (!Number.isFinite(direction)) {
     throw new RangeError(`direction is ${String(direction)}; allowed: any finite angle, rad`);
   }
-  const ball = pressedBall(question, thickness);
+  const ball = pressedBall(question, direction);
   const drop = dropForLoad(
     (candidate) => bed * ball.compressiveAt(candidate),
     compressiveLoad,
@@ -62,10 +62,11 @@ export function solveContact(question: ContactQuestion): {
   return { bed, ball, drop };
 }
 
-function pressedBall(question: ContactQuestion, thickness: number): PressedBall {
-  const { ballRadius, translation } = question;
-  if (question.socket === undefined) throw new RangeError('socket is undefined');
-  return pressedOnSphere(question.socket, ballRadius, translation, thickness);
+function pressedBall(question: ContactQuestion, direction: number): PressedBall {
+  const { ballRadius, translation, thickness } = question;
+  return question.face === undefined
+    ? pressedOnSphere(question.socket, ballRadius, translation, direction, thickness)
+    : pressedOnFace(question.face, ballRadius, translation, direction, thickness);
 }
 
 /** Share of the compressive load within the rim's margin. */
@@ -86,10 +87,6 @@ function carried(
     along * cosine - across * sine,
     along * sine + across * cosine,
   ];
-  const place = ({ x, y, area, pressure }: Patch): Patch => {
-    const [anterior, superior] = turned(x, y);
-    return { x: anterior, y: superior, area, pressure: bed * pressure };
-  };
   return {
     state: sums.state,
     peakPressure: bed * sums.deepest,
@@ -102,7 +99,7 @@ function carried(
     crossForce: bed * sums.reaction.cross,
     edgeForce: times(sums.edge, bed),
     ballCentre: [...turned(question.translation, 0), ball.touchHeight - drop],
-    patches: ball.patchesAt(drop).map(place),
+    patches: ball.patchesAt(drop, bed),
   };
 }
 

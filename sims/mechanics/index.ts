@@ -18,6 +18,7 @@ export type {
   Patch,
   UncarriedContact,
 } from './contact-pressure-types.ts';
+export { pressureField, type FieldQuestion } from './contact-pressure-field.ts';
 export { foundationModulus, GREATEST_POISSON, type ElasticLayer } from './foundation.ts';
 export { hertzContact, type HertzContact, type HertzQuestion, type RoundPatch } from './hertz.ts';
 export { leastThinLayer, type BelievedForm, type HertzDomain } from './hertz-domain.ts';

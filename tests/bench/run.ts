@@ -1,9 +1,10 @@
 import { cpus, loadavg } from 'node:os';
+import { contactPressureBench } from './contact-pressure.ts';
 import { pagesBench } from './pages.ts';
 import { physicsBench } from './physics.ts';
 
-/** `npm run bench [physics|pages]`: both tables, or one. Needs a built site for the pages. */
-const benches = { physics: physicsBench, pages: pagesBench };
+/** `npm run bench [physics|contact|pages]`: all tables, or one. Needs a built site for the pages. */
+const benches = { physics: physicsBench, contact: contactPressureBench, pages: pagesBench };
 const named = process.argv.slice(2);
 
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'processor'}`);

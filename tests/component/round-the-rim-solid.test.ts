@@ -130,13 +130,13 @@ test('en face superior is up and anterior to the right; from the front the outer
       solid.show(subjectOf(bench, view)).words.map(({ word, x, y }) => [word, { x, y }]),
     );
   const side = at(enFace);
-  expect(side['superior']?.y).toBeLessThan(side['inferior']?.y ?? NaN);
-  expect(side['anterior']?.x).toBeGreaterThan(side['posterior']?.x ?? NaN);
+  expect(side.superior?.y).toBeLessThan(side.inferior?.y ?? NaN);
+  expect(side.anterior?.x).toBeGreaterThan(side.posterior?.x ?? NaN);
   const front = at(fromTheFront);
-  expect(front['anterior']?.x).toBeCloseTo(front['posterior']?.x ?? NaN, 6);
-  expect(front['superior']?.y).toBeLessThan(front['inferior']?.y ?? NaN);
+  expect(front.anterior?.x).toBeCloseTo(front.posterior?.x ?? NaN, 6);
+  expect(front.superior?.y).toBeLessThan(front.inferior?.y ?? NaN);
   // What is lateral of the view's middle lies to the left of it.
-  expect(front['anterior']?.x).toBeGreaterThan(300);
+  expect(front.anterior?.x).toBeGreaterThan(300);
   solid.dispose();
 });
 
@@ -213,9 +213,9 @@ test('a change of theme repaints', async () => {
   });
   await expect.poll(() => seen.frames).toBeGreaterThan(0);
   const before = holdings(seen.scene);
-  document.documentElement.dataset['theme'] = 'night';
+  document.documentElement.dataset.theme = 'night';
   await expect.poll(() => [...holdings(seen.scene)].some((thing) => before.has(thing))).toBe(false);
-  delete document.documentElement.dataset['theme'];
+  delete document.documentElement.dataset.theme;
 });
 
 test('where nothing can be drawn in three dimensions a sentence says so, and nothing is loaded', async () => {

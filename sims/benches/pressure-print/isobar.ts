@@ -1,4 +1,4 @@
-import { angleOf, type PressureField } from './field.ts';
+import { angleOf, pressureAt, type PressureField } from './field.ts';
 
 export interface PlanePoint {
   readonly x: number;
@@ -28,7 +28,7 @@ const HALVINGS = 40;
  */
 export function isobarAt(field: PressureField, pressure: number): Isobar {
   const alpha = angleOf(field, pressure);
-  const high = highestRow(field, alpha);
+  const high = pressureAt(field, 0) < pressure ? null : highestRow(field, alpha);
   if (high === null) return { pressure, outline: [], high: 0 };
   const rows = Array.from({ length: ROWS + 1 }, (_, i) => high * Math.cos((Math.PI * i) / ROWS));
   const ends = rows.map((y) => ({ y, row: rowAt(field, alpha, y) }));

@@ -2,7 +2,7 @@ import { polyline, type Point, type View } from '../../figures/view.ts';
 import { rimLine, rimPoint, type Face } from '../../geometry/index.ts';
 
 /** Directions in which a line is worked out. */
-const RAYS = 180;
+const RAYS = 120;
 const DEGREE = Math.PI / 180;
 
 /** A contour: the places of one height, and the hollow below it. */
@@ -99,22 +99,37 @@ export function lipEdge(onFace: Face, bare: Face, view: View): string {
 /** The bone that a defect has taken, as a closed line; '' where there is none. */
 export function lostBone(onFace: Face, bare: Face, view: View): string {
   if (onFace.defect === undefined) return '';
-  const lost = finely(onFace).filter(
-    (direction) => lengthTo(bare, direction) - lengthTo(onFace, direction) > 1e-6,
-  );
   const { direction: middle } = onFace.defect;
-  const off = (direction: number): number =>
-    Math.atan2(Math.sin(direction - middle), Math.cos(direction - middle));
-  const sorted = lost.sort((a, b) => off(a) - off(b));
+  const isLost = (off: number): boolean =>
+    lengthTo(bare, middle + off) - lengthTo(onFace, middle + off) > 1e-9;
+  const [first, last] = [edge(isLost, -Math.PI), edge(isLost, Math.PI)];
+  const directions = Array.from(
+    { length: LOST_POINTS + 1 },
+    (_, i) => middle + first + ((last - first) * i) / LOST_POINTS,
+  );
   const place = screen(view);
-  const outer = sorted.map((direction) => place(onRay(direction, lengthTo(bare, direction))));
-  const inner = sorted.map((direction) => place(onRay(direction, lengthTo(onFace, direction))));
-  return outer.length === 0 ? '' : `${polyline([...outer, ...inner.reverse()])}Z`;
+  const outer = directions.map((direction) => place(onRay(direction, lengthTo(bare, direction))));
+  const inner = directions.map((direction) => place(onRay(direction, lengthTo(onFace, direction))));
+  return `${polyline([...outer, ...inner.reverse()])}Z`;
 }
 
-/** Every degree, and a hair to either side of a segment's two ends. */
+const LOST_POINTS = 48;
+
+/** How far from the middle of a defect, toward `end`, bone is lost: by halving, as it is lost in one stretch. */
+function edge(isLost: (off: number) => boolean, end: number): number {
+  let inside = 0;
+  let outside = end;
+  for (let i = 0; i < 36; i++) {
+    const half = (inside + outside) / 2;
+    if (isLost(half)) inside = half;
+    else outside = half;
+  }
+  return inside;
+}
+
+/** Every second degree, and a hair to either side of a segment's two ends. */
 function finely({ defect }: Face): readonly number[] {
-  const even = Array.from({ length: 360 }, (_, i) => i * DEGREE);
+  const even = Array.from({ length: 180 }, (_, i) => 2 * i * DEGREE);
   if (defect?.kind !== 'segment') return even;
   const ends = [-1, 1].flatMap((side) =>
     [-1, 1].map((hair) => defect.direction + (side * defect.span) / 2 + hair * 1e-6),

@@ -11,11 +11,11 @@ interface Shown {
   readonly tone?: 'force' | 'motion' | 'ink';
 }
 
+const everywhere = 'the same in every direction';
+
 /** The strip of numbers under the drawing. */
 export function readingsOf({ rows, weakest, strongest }: RimMap, way: Way): readonly Shown[] {
   const { here, bearing } = way;
-  const low = weakest[0]?.peakStabilityRatio ?? 0;
-  const high = strongest[0]?.peakStabilityRatio ?? 0;
   const all = weakest.length === rows.length;
   const play = playOf(here);
   return [
@@ -50,11 +50,15 @@ export function readingsOf({ rows, weakest, strongest }: RimMap, way: Way): read
       tone: 'motion',
     },
     {
-      name: 'All round the rim',
-      value: all ? ratio(low) : `${ratio(low)}–${ratio(high)}`,
-      note: all
-        ? 'the same in every direction'
-        : `weakest ${exactly(weakest)}; strongest ${exactly(strongest)}`,
+      name: 'Weakest',
+      value: ratio(weakest[0]?.peakStabilityRatio ?? 0),
+      note: all ? everywhere : exactly(weakest),
+      tone: 'force',
+    },
+    {
+      name: 'Strongest',
+      value: ratio(strongest[0]?.peakStabilityRatio ?? 0),
+      note: all ? everywhere : exactly(strongest),
       tone: 'force',
     },
   ];

@@ -12,7 +12,7 @@ import type { SoundShape } from './sound-shape.ts';
 /** Directions of the map: one every 5°. */
 export const DIRECTIONS = 72;
 /** Places looked at on the way out in each; what happens between them is solved for. */
-const LOOKS = 36;
+const LOOKS = 24;
 const LOOKS_HERE = 60;
 const ROWS_A_SIDE = 56;
 /** Ratios this near are the same. */
@@ -42,8 +42,8 @@ export interface BallPlace extends BallPathRow {
   readonly seat: Seat;
 }
 
-export function mapOf({ face, ballRadius }: SoundShape): RimMap {
-  const rows = directionMap(face, ballRadius, { directions: DIRECTIONS, translations: LOOKS });
+export function mapOf(sound: SoundShape): RimMap {
+  const rows = roundRows(sound);
   const ratios = rows.map((row) => row.peakStabilityRatio);
   const least = Math.min(...ratios);
   const greatest = Math.max(...ratios);
@@ -52,6 +52,30 @@ export function mapOf({ face, ballRadius }: SoundShape): RimMap {
     weakest: rows.filter((row) => row.peakStabilityRatio <= least + TIE),
     strongest: rows.filter((row) => row.peakStabilityRatio >= greatest - TIE),
   };
+}
+
+/** All directions; of a face without a defect, which is the same in front as behind, one half is the other's mirror. */
+function roundRows({ face, ballRadius }: SoundShape): readonly DirectionRow[] {
+  const step = (2 * Math.PI) / DIRECTIONS;
+  const isEven = face.defect === undefined;
+  const from = isEven ? -DIRECTIONS / 4 : 0;
+  const count = isEven ? DIRECTIONS / 2 + 1 : DIRECTIONS;
+  const computed = directionMap(face, ballRadius, {
+    directions: Array.from({ length: count }, (_, i) => (from + i) * step),
+    translations: LOOKS,
+  });
+  return Array.from({ length: DIRECTIONS }, (_, i) => {
+    const place = i - from;
+    const row = computed[place < count ? place : fold(place, count)];
+    if (row === undefined) throw new RangeError('a direction was not mapped');
+    return { ...row, direction: i * step };
+  });
+}
+
+/** From straight up on over the back: the place in front at the same height; past straight down, that place itself. */
+function fold(place: number, count: number): number {
+  const mirrored = 2 * (count - 1) - place;
+  return mirrored >= 0 ? mirrored : -mirrored;
 }
 
 export function wayIn({ face, ballRadius }: SoundShape, bearing: number): Way {

@@ -44,26 +44,22 @@ interface Cloud {
 }
 
 /** Chord of the outline at height y: a circle or ellipse has what its equation says, a pear what its definition says. */
-export function chord(outline: OracleInput['outline'], y: number): number {
-  const eta = (2 * y) / outline.height;
-  if (Math.abs(eta) >= 1) return 0;
-  const round = Math.sqrt(1 - eta ** 2);
-  if (outline.kind !== 'pear') return outline.width * round;
-  const share = (outline.upperWidth ?? 0.8 * outline.width) / outline.width;
+export function chordOf(outline: OracleInput['outline']): (y: number) => number {
+  const { kind, width, height } = outline;
+  const round = (eta: number): number => Math.sqrt(Math.max(0, 1 - eta ** 2));
+  if (kind !== 'pear') return (y) => width * round((2 * y) / height);
+  const share = (outline.upperWidth ?? 0.8 * width) / width;
   if (share >= Math.sqrt(0.75)) {
     const fullness = 4 * (share / Math.sqrt(0.75) - 1);
-    return outline.width * round * (1 + fullness * eta ** 2);
+    return (y) => width * round((2 * y) / height) * (1 + fullness * ((2 * y) / height) ** 2);
   }
   const k = skewOf(share);
-  return (outline.width * round * (1 - k * eta)) / broadest(k);
+  const scale = width / broadest(k);
+  return (y) => scale * round((2 * y) / height) * (1 - (k * 2 * y) / height);
 }
-
-const skews = new Map<number, number>();
 
 /** By trying: the skew for which the chord halfway up is the given share of the widest. */
 function skewOf(share: number): number {
-  const known = skews.get(share);
-  if (known !== undefined) return known;
   let best = 0;
   for (const step of [1e-2, 1e-4, 1e-6, 1e-8]) {
     const from = Math.max(0, best - 100 * step);
@@ -79,7 +75,6 @@ function skewOf(share: number): number {
     }
     best = found;
   }
-  skews.set(share, best);
   return best;
 }
 
@@ -96,13 +91,12 @@ function broadest(k: number): number {
 }
 
 /** Distance to the outline in a direction, by halving between inside and outside. */
-function outlineAt(outline: OracleInput['outline'], angle: number): number {
+function outlineAt(chord: (y: number) => number, far: number, angle: number): number {
   let low = 0;
-  let high = outline.width + outline.height;
+  let high = far;
   for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
-    const isInside =
-      2 * Math.abs(middle * Math.cos(angle)) < chord(outline, middle * Math.sin(angle));
+    const isInside = 2 * Math.abs(middle * Math.cos(angle)) < chord(middle * Math.sin(angle));
     if (isInside) low = middle;
     else high = middle;
   }
@@ -112,6 +106,8 @@ function outlineAt(outline: OracleInput['outline'], angle: number): number {
 /** A face from its definition in words, as rays × radii points and what it takes to make more of them. */
 export function oracleFace(input: OracleInput, rays = 240, radii = 40): OracleFace {
   const { outline, labrum, defect, curvatureRadiusAP: a, curvatureRadiusSI: b } = input;
+  const chord = chordOf(outline);
+  const far = outline.width + outline.height;
   const heightAt = (x: number, y: number, outlineDistance: number): number => {
     const s = (x / a) ** 2 + (y / b) ** 2;
     const surface = (x ** 2 / a + y ** 2 / b) / (1 + Math.sqrt(Math.max(0, 1 - s)));
@@ -120,7 +116,7 @@ export function oracleFace(input: OracleInput, rays = 240, radii = 40): OracleFa
     return surface + labrum.height * Math.min(1, Math.max(0, 1 - inward / labrum.width));
   };
   const cutAt =
-    defect?.kind === 'cut' ? outlineAt(outline, defect.direction) - defect.depth : Infinity;
+    defect?.kind === 'cut' ? outlineAt(chord, far, defect.direction) - defect.depth : Infinity;
   const rimOn = (angle: number, whole: number): number => {
     if (defect === undefined) return whole;
     const cosine = Math.cos(angle - defect.direction);
@@ -129,7 +125,7 @@ export function oracleFace(input: OracleInput, rays = 240, radii = 40): OracleFa
     return isWorn ? whole - defect.depth : whole;
   };
   const ray = (angle: number): OracleRay => {
-    const whole = outlineAt(outline, angle);
+    const whole = outlineAt(chord, far, angle);
     const edge = rimOn(angle, whole);
     const ux = Math.cos(angle);
     const uy = Math.sin(angle);

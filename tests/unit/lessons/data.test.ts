@@ -52,6 +52,7 @@ const units = [
   '%',
   '% of body weight',
   'N',
+  'MPa',
   'standard deviations',
   'grade',
   'words',

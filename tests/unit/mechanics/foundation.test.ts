@@ -26,6 +26,11 @@ describe('foundationModulus', () => {
     );
   });
 
+  test('foundationModulus: from ν = 0.40 to 0.46 it more than doubles', () => {
+    const ratio = foundationModulus(layer) / foundationModulus({ ...layer, poisson: 0.4 });
+    expectClose(ratio, 2.158, { absolute: 1e-3 });
+  });
+
   test('foundationModulus: up to ν = 0.499 and no further', () => {
     expect(foundationModulus({ ...layer, poisson: 0.499 })).toBeGreaterThan(20 * bed);
     expect(() => foundationModulus({ ...layer, poisson: 0.4991 })).toThrow(

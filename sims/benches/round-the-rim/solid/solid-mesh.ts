@@ -33,7 +33,7 @@ export function hollowMesh({ face, whole, bare }: SoundShape, field: ClimbField)
   const shares = ends.flatMap(({ direction, share, length }) =>
     Array.from({ length: HOLLOW_RINGS + 1 }, (_, j) => {
       const climb = climbIn(field, direction, (length * share * j) / HOLLOW_RINGS);
-      return Math.max(0, climb / field.greatest);
+      return Math.min(1, Math.max(0, climb / field.greatest));
     }),
   );
   return { ...mesh, shares };

@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import * as mechanics from '../../../sims/mechanics/index.ts';
+
+test('index: the public names, no fewer and no more', () => {
+  expect(Object.keys(mechanics).sort()).toStrictEqual([
+    'GREATEST_POISSON',
+    'contactPressure',
+    'elasticStabilityCurve',
+    'forceOnSocket',
+    'foundationModulus',
+    'hertzContact',
+    'leastThinLayer',
+    'pressureField',
+    'pullVector',
+    'restPosition',
+    'restUnderForce',
+    'socketAxes',
+    'sumOfForces',
+  ]);
+});
