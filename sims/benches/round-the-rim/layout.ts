@@ -45,6 +45,8 @@ export interface Layout {
 /** Nothing is drawn narrower than this; a narrower place shrinks the drawing. */
 export const LEAST_WIDTH = 280;
 const BESIDE = 640;
+/** Lettering keeps off the picture's edge, which is a frame once it leaves the page. */
+export const EDGE = 6;
 /** Room for the handle outside the ring of words. */
 export const HANDLE = 20;
 const SMALL = 420;
@@ -77,8 +79,8 @@ export function layoutFor(sound: SoundShape, map: RimMap, width: number): Layout
   const rose = roseFor(sound, map, centre, side / 2 - HANDLE, size);
   const { half, rise } = extent(sound);
   const panel = isBeside
-    ? { left: side + size * 1.2, right: width, top: line }
-    : { left: 0, right: width, top: line + side + size * 3.4 };
+    ? { left: side + size * 1.2, right: width - EDGE, top: line }
+    : { left: EDGE, right: width - EDGE, top: line + side + size * 3.4 };
   const axis = size * 2.4;
   const room = panel.right - panel.left - axis - size * 0.8;
   const under = size * 3.1;

@@ -2,9 +2,8 @@ import type { Table } from '../../figures/csv.ts';
 import { directionMap, type DirectionRow } from '../../geometry/index.ts';
 import { bearingName, bearingOf, directionOf } from './bearing.ts';
 import type { SoundShape } from './sound-shape.ts';
-import { DIRECTIONS, playOf, type Way } from './way.ts';
+import { DIRECTIONS, LOOKS, playOf, type Way } from './way.ts';
 
-const LOOKS = 60;
 const DECIMALS = 5;
 const EIGHT = 8;
 

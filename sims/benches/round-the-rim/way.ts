@@ -12,8 +12,7 @@ import type { SoundShape } from './sound-shape.ts';
 /** Directions of the map: one every 5°. */
 export const DIRECTIONS = 72;
 /** Places looked at on the way out in each; what happens between them is solved for. */
-const LOOKS = 24;
-const LOOKS_HERE = 60;
+export const LOOKS = 60;
 const ROWS_A_SIDE = 56;
 /** Ratios this near are the same. */
 const TIE = 5e-4;
@@ -82,7 +81,7 @@ export function wayIn({ face, ballRadius }: SoundShape, bearing: number): Way {
   const direction = directionOf(bearing);
   const [here, opposite] = directionMap(face, ballRadius, {
     directions: [direction, direction + Math.PI],
-    translations: LOOKS_HERE,
+    translations: LOOKS,
   });
   if (here === undefined || opposite === undefined) throw new RangeError('no direction was mapped');
   const side = (toward: number, row: DirectionRow): readonly BallPathRow[] =>

@@ -124,18 +124,21 @@ describe('the map', () => {
     }
   });
 
-  test('looked at less closely it still gives the ratios of a close look, to half a hundredth', () => {
+  test('gives the ratios of a look five times as close, to a hundredth: the last digit that is written', () => {
     fc.assert(
       fc.property(anyShape, (asked) => {
         const sound = soundShape(asked);
         const { rows } = mapOf(sound);
-        const close = rimTable(sound).rows.map((cells) => Number(cells[2]));
-        rows.forEach((row, i) => {
-          expect(Math.abs(row.peakStabilityRatio - (close[i] ?? NaN))).toBeLessThan(0.005);
+        const close = directionMap(sound.face, sound.ballRadius, {
+          directions: rows.map(({ direction }) => direction),
+          translations: 300,
+        });
+        rows.forEach(({ peakStabilityRatio }, i) => {
+          const apart = Math.abs(peakStabilityRatio - (close[i]?.peakStabilityRatio ?? NaN));
+          expect(apart).toBeLessThan(0.01);
         });
       }),
-      // One draw for all runs: the contact search still misses by more on a rare face, and its own tests hold those.
-      { numRuns: 25, seed: 25 },
+      { numRuns: 25 },
     );
   });
 });
