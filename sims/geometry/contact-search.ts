@@ -1,6 +1,7 @@
 import type { Face } from './face.ts';
 import { lipRing, type LipRing } from './lip-ring.ts';
 import { LENGTH_TOLERANCE } from './numeric.ts';
+import { COARSEST_STRIDE } from './rim-samples.ts';
 import type { SurfaceDerivatives } from './two-radius-surface.ts';
 
 /**
@@ -26,6 +27,8 @@ export interface ContactSearch {
   /** Rise of the lip over its width; 0 for none. */
   readonly lipSlope: number;
   readonly lipWidth: number;
+  /** Whether the outline bends so sharply somewhere that the rim needs a closer look. */
+  readonly isPointed: boolean;
   /** How many places of the rim the coarse look goes on at a time. */
   readonly stride: number;
   /** Places in the middle of the lip; empty without a lip. */
@@ -79,6 +82,7 @@ export function contactSearch(onFace: Face, ballRadius: number): ContactSearch {
   const isEqual = Math.abs(ballRadius - smaller) <= smaller * LENGTH_TOLERANCE;
   const conforms = isSphere && isEqual;
   const r = conforms ? smaller : ballRadius;
+  const stride = strideFor(r, onFace.rim.stride);
   return {
     face: onFace,
     r,
@@ -91,8 +95,10 @@ export function contactSearch(onFace: Face, ballRadius: number): ContactSearch {
     hollowDecides: isSphere && labrum === undefined,
     lipSlope: labrum === undefined ? 0 : labrum.height / labrum.width,
     lipWidth: labrum?.width ?? 0,
-    stride: strideFor(r, onFace.rim.stride),
-    ring: lipRing(onFace),
+    isPointed: onFace.rim.stride < COARSEST_STRIDE,
+    stride,
+    // What starts in the middle of the lip finds its way from further off than what starts on the rim.
+    ring: lipRing(onFace, stride > 1 ? 1.5 * stride : 1),
     found: {
       count: 0,
       index: new Float64Array(ROOM),

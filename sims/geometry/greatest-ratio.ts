@@ -33,6 +33,11 @@ export function greatestRatio(
       places.push(rim);
       values.push(ratioAt(rim));
       isRimIn = true;
+      // A ball that all but conforms has gone over to other places of the rim before it is a few times further out.
+      for (let t = 1.5 * rim; rim > 0 && t < Math.min(translation, crest); t *= 1.5) {
+        places.push(t);
+        values.push(ratioAt(t));
+      }
     }
     if (translation > crest) break;
     places.push(translation);

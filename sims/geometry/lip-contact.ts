@@ -12,8 +12,8 @@ import { differentiateSurface } from './two-radius-surface.ts';
  * touch the lip and yet reach no place of the ring, and from a contact on the rim that would rather be further inward.
  */
 export function offerLip(search: ContactSearch): void {
-  const { wide, stride, cx, cy } = search;
-  const { x, y, z } = search.ring;
+  const { wide, cx, cy } = search;
+  const { x, y, z, stride } = search.ring;
   const count = x.length;
   let best = -1;
   let second = -1;
@@ -37,14 +37,40 @@ export function offerLip(search: ContactSearch): void {
     before = here;
     here = after;
   }
+  const pressed = search.onRim ? pressedOut(search) : 0;
+  const rimX = search.x;
+  const rimY = search.y;
+  if (best >= 0 && !isHeldByRim(search, best, pressed, rimX, rimY)) {
+    settleOnLip(search, best * DEGREE);
+  }
+  if (next > highest - LEFT_OUT && !isHeldByRim(search, second, pressed, rimX, rimY)) {
+    settleOnLip(search, second * DEGREE);
+  }
   const isSmall = search.r < SMALL * search.lipWidth || search.lipSlope > STEEP;
-  const isRimLoose = search.onRim && pressedOut(search) < 0;
-  const rimAngle = isRimLoose ? Math.atan2(search.y, search.x) : 0;
-  if (best >= 0) settleOnLip(search, best * DEGREE);
-  if (second >= 0 && next > highest - LEFT_OUT) settleOnLip(search, second * DEGREE);
   if (best < 0 || isSmall) settleOnLip(search, search.angle);
-  if (isRimLoose) settleOnLip(search, rimAngle);
+  if (pressed < 0) settleOnLip(search, Math.atan2(rimY, rimX));
 }
+
+/** Whether the contact on the rim at (x, y) is pressed outward so hard that the lip next to it bears nothing. */
+function isHeldByRim(
+  { ring }: ContactSearch,
+  place: number,
+  pressed: number,
+  x: number,
+  y: number,
+): boolean {
+  if (pressed < HARD) return false;
+  const px = ring.x[place] as number;
+  const py = ring.y[place] as number;
+  const along = px * x + py * y;
+  return along > 0 && along * along > NEXT_TO * (px * px + py * py) * (x * x + y * y);
+}
+
+/** Outward slope at the rim that is hard. */
+const HARD = 0.1;
+
+/** Square of the cosine of the angle, some 14°, up to which a place of the ring is next to one of the rim. */
+const NEXT_TO = 0.94;
 
 /** A ball below this many widths of the lip is small beside it. */
 const SMALL = 3;
@@ -55,7 +81,7 @@ const STEEP = 1;
 const DEGREE = Math.PI / 180;
 
 /** A ring place this much lower than the highest (mm) is no start. */
-const LEFT_OUT = 1;
+const LEFT_OUT = 0.5;
 
 function centreHeight(
   x: Float64Array,
@@ -88,7 +114,7 @@ function settleOnLip(search: ContactSearch, start: number): void {
     readRadius(search, angle);
     const { radius, radius1, radius2 } = search;
     const outside = Math.abs(distance - radius + lipWidth / 2) / lipWidth - 0.5;
-    if (outside > (turn < 2 ? 1.5 : 0.5)) return;
+    if (outside > (turn === 1 ? 0.75 : 0.3)) return;
     differentiateSurface(derivatives, kx, ky, x, y);
     // The lip adds its slope away from the middle (a) and, where the outline goes away, across (b).
     const ax = x / distance;
@@ -114,13 +140,13 @@ function settleOnLip(search: ContactSearch, start: number): void {
     const a21 = -rg * (zxy - ny * hx);
     const a22 = 1 - rg * (zyy - ny * hy);
     const det = a11 * a22 - a12 * a21;
+    // Not toward a peak but toward a pass: the ball rests on two places beside it.
+    if (turn > 0 && !(det > 0 && a11 + a22 > 0)) return;
     const stepX = (a22 * ex - a12 * ey) / det;
     const stepY = (a11 * ey - a21 * ex) / det;
     const step = Math.abs(stepX) + Math.abs(stepY);
     if (step < SOLVED * r) {
       const rim = withDefect(face, angle, radius);
-      // Not a peak but a pass: the ball rests on two places beside it.
-      if (!(det > 0) || !(a11 + a22 > 0)) return;
       if (distance > rim || distance < radius - lipWidth) return;
       const z = derivatives.z + lipSlope * (distance - radius + lipWidth);
       offer(search, x, y, z, false, distance / rim - 1);

@@ -7,19 +7,22 @@ export interface LipRing {
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly z: Float64Array;
+  /** How many places a look goes on at a time. */
+  readonly stride: number;
 }
 
 /** One place a degree. */
 const PLACES = 360;
 
 /** The middle of the lip at every degree; where a defect has taken it the height is −Infinity. */
-export function lipRing(shape: FaceShape): LipRing {
+export function lipRing(shape: FaceShape, stride: number): LipRing {
   const { labrum, polar, curvatureRadiusAP, curvatureRadiusSI } = shape;
   const count = labrum === undefined ? 0 : PLACES;
   const ring = {
     x: new Float64Array(count),
     y: new Float64Array(count),
     z: new Float64Array(count),
+    stride,
   };
   for (let i = 0; i < count; i++) {
     const angle = (2 * Math.PI * i) / count;
