@@ -77,7 +77,7 @@ export interface PushScene {
 }
 
 /**
- * The scene of section 1 of the mechanics: one plane, rigid ball and socket, ball kept from rotating.
+ * A ball pressed into a cup and pushed sideways: one plane, rigid ball and socket, ball kept from rotating.
  *
  * @param createWorld engine to run it in
  * @throws RangeError for a load, friction, ball or argument outside the ranges named
