@@ -57,7 +57,7 @@ function isLevelAtRest(search: ContactSearch, height: number): boolean {
 }
 
 /** How far out a ball is put to see where it will ride up, as a share of its radius. */
-const HAIR = 1e-5;
+const HAIR = 1e-6;
 
 /** Heights this near, as a share of the ball's radius, are level for a ball at rest in the middle. */
 const LEVEL_AT_REST = 1e-9;

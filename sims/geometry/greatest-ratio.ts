@@ -4,7 +4,7 @@ import { localMaximum } from './local-maximum.ts';
 const SOLVED = 1e-5;
 
 /** How far to either side of the best place a look tells on which side the ratio still grows, mm. */
-const PROBE = 1e-4;
+const PROBE = 3e-4;
 
 /**
  * The greatest stability ratio between the middle and the crest.

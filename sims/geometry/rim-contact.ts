@@ -12,6 +12,7 @@ const LEFT_OUT_AT_END = 0.2;
 export function offerRim(search: ContactSearch): void {
   lookAlongRim(search);
   const { found } = search;
+  if (found.count === 0) findNearest(search);
   let highest = -Infinity;
   for (let i = 0; i < found.count; i++) highest = Math.max(highest, found.height[i] as number);
   for (let i = 0; i < found.count; i++) {
@@ -62,4 +63,23 @@ function centreHeight(
   const dy = (y[i] as number) - cy;
   const under = wide - dx * dx - dy * dy;
   return under > 0 ? (z[i] as number) + Math.sqrt(under) : -Infinity;
+}
+
+/** For a ball so small that it may stand between two places: the one nearest to it. */
+function findNearest({ face, found, cx, cy }: ContactSearch): void {
+  const { x, y, pieces } = face.rim;
+  let least = Infinity;
+  for (let p = 0; p < pieces.length; p++) {
+    const { first, last } = pieces[p] as RimRun;
+    for (let i = first; i <= last; i++) {
+      const distance = ((x[i] as number) - cx) ** 2 + ((y[i] as number) - cy) ** 2;
+      if (distance >= least) continue;
+      least = distance;
+      found.count = 1;
+      found.index[0] = i;
+      found.piece[0] = p;
+      found.height[0] = 0;
+      found.slack[0] = 0;
+    }
+  }
 }

@@ -12,6 +12,10 @@ async function numberOf(page: Page, name: string): Promise<number> {
   return Number.parseFloat(text.replace('−', '-'));
 }
 
+/** Controls wait for the script behind them; what is focused or typed before is lost. */
+const isReady = (page: Page): Promise<void> =>
+  expect(page.getByRole('button', { name: 'Push until it slips' })).toBeEnabled();
+
 test('measures the ratio at slip, and theory shows only then', async ({ page }) => {
   await page.goto(BENCH);
   await expect(reading(page, 'Theory')).toHaveText('?');
@@ -32,6 +36,7 @@ test('a flat cup is held by nothing', async ({ page }) => {
 
 test('the ball can be taken hold of and pulled', async ({ page }) => {
   await page.goto(BENCH);
+  await isReady(page);
   const ball = page.locator('circle.ball');
   const box = await ball.boundingBox();
   if (box === null) throw new Error('no ball');
@@ -46,6 +51,7 @@ test('the ball can be taken hold of and pulled', async ({ page }) => {
 
 test('a push by hand, by keyboard, leaves the ball where theory has it', async ({ page }) => {
   await page.goto(BENCH);
+  await isReady(page);
   const push = page.getByRole('slider', { name: 'Push, by hand' });
   await push.focus();
   for (let i = 0; i < 20; i += 1) await page.keyboard.press('ArrowRight');
@@ -86,6 +92,7 @@ test('a typed number is taken, brought into range, or refused with a sentence', 
   page,
 }) => {
   await page.goto(BENCH);
+  await isReady(page);
   const typed = page.getByRole('textbox', { name: /^Press, typed/ });
   await typed.fill('120,4');
   await typed.press('Enter');

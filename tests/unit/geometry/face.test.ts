@@ -294,9 +294,8 @@ describe('rim', () => {
         for (const { x, y, z } of rimLine(onFace)) {
           expect(isOnFace(onFace, x, y)).toBe(true);
           expectClose(z, surfaceHeight(onFace, x, y), { absolute: 1e-6 });
-          const isEdge = [0, 1, 2, 3, 4, 5, 6, 7].some(
-            (i) =>
-              !isOnFace(onFace, x + 1e-4 * Math.cos(i * 0.785), y + 1e-4 * Math.sin(i * 0.785)),
+          const isEdge = Array.from({ length: 64 }, (_, i) => (i * Math.PI) / 32).some(
+            (angle) => !isOnFace(onFace, x + 1e-4 * Math.cos(angle), y + 1e-4 * Math.sin(angle)),
           );
           expect(isEdge).toBe(true);
         }
