@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { lessonRoutes } from './support/routes.ts';
 import { expect, test } from './support/test.ts';
 
 const deck = 'lecture/01-ball-and-cup/';
@@ -27,31 +28,37 @@ function shown(
   });
 }
 
-async function open(page: Page, hash = ''): Promise<void> {
-  await page.goto(`${deck}${hash}`);
+async function open(page: Page, hash = '', route = deck): Promise<void> {
+  await page.goto(`${route}${hash}`);
   await expect(page.locator('.lecture-stage[data-running]')).toBeVisible();
 }
 
-test('the whole deck by the two keys of a clicker, and all the way back', async ({ page }) => {
-  await open(page);
-  const places = [await shown(page)];
-  for (let press = 0; press < 60; press++) {
-    await page.keyboard.press('PageDown');
-    const place = await shown(page);
-    if (place.hash === places.at(-1)?.hash) break;
-    places.push(place);
-  }
-  const counts = [...new Set(places.map(({ count }) => count))];
-  expect(counts).toEqual(Array.from({ length: STEPS }, (_, i) => `${i + 1} / ${STEPS}`));
-  expect(new Set(places.map(({ title }) => title)).size).toBe(STEPS);
-  expect(places.length).toBeGreaterThan(STEPS);
-  for (const { hash, builds } of places) expect(Number(hash.split('.')[1] ?? 0)).toBe(builds);
+for (const route of lessonRoutes('lecture')) {
+  test(`the whole of ${route} by the two keys of a clicker, and all the way back`, async ({
+    page,
+  }) => {
+    test.setTimeout(90_000);
+    await open(page, '', route);
+    const places = [await shown(page)];
+    for (let press = 0; press < 90; press++) {
+      await page.keyboard.press('PageDown');
+      const place = await shown(page);
+      if (place.hash === places.at(-1)?.hash) break;
+      places.push(place);
+    }
+    const steps = await page.locator('.step').count();
+    const counts = [...new Set(places.map(({ count }) => count))];
+    expect(counts).toEqual(Array.from({ length: steps }, (_, i) => `${i + 1} / ${steps}`));
+    expect(new Set(places.map(({ title }) => title)).size).toBe(steps);
+    expect(places.length).toBeGreaterThan(steps);
+    for (const { hash, builds } of places) expect(Number(hash.split('.')[1] ?? 0)).toBe(builds);
 
-  for (const place of places.slice(0, -1).reverse()) {
-    await page.keyboard.press('PageUp');
-    expect(await shown(page)).toEqual(place);
-  }
-});
+    for (const place of places.slice(0, -1).reverse()) {
+      await page.keyboard.press('PageUp');
+      expect(await shown(page)).toEqual(place);
+    }
+  });
+}
 
 for (const key of ['ArrowRight', 'ArrowDown', 'Space', 'Enter', 'n']) {
   test(`${key} goes forward`, async ({ page }) => {

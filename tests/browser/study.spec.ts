@@ -1,4 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
+import { lessonRoutes } from './support/routes.ts';
 import { expect, test } from './support/test.ts';
 
 const LESSON = 'study/01-ball-and-cup/';
@@ -23,7 +24,7 @@ async function tabTo(page: Page, target: Locator): Promise<void> {
 }
 
 /** The count of answers at the lesson's end; it starts when it comes into view. */
-async function expectTally(page: Page, words: string): Promise<void> {
+async function expectTally(page: Page, words: string | RegExp): Promise<void> {
   await page.getByText(/^\d( of \d answered| questions)/).scrollIntoViewIfNeeded();
   await expect(page.getByText(words)).toBeVisible();
 }
@@ -102,6 +103,36 @@ for (const { name, hasTouch, press, choose } of hands) {
       await expect(explain).toBeVisible();
       await expectTally(page, '1 of 6 answered, 1 right.');
     });
+  });
+}
+
+for (const lesson of lessonRoutes('study').filter((route) => route !== LESSON)) {
+  test(`${lesson}: predict, see the answer, answer a question, come back`, async ({ page }) => {
+    await page.goto(lesson);
+    const predict = page.locator('[data-prediction]').first();
+    const explain = page.locator('study-reveal .content').first();
+    await predict.scrollIntoViewIfNeeded();
+    await expect(explain).toBeHidden();
+    await predict.locator('label').first().click();
+    await predict.getByRole('button', { name: 'Commit' }).click();
+    await expect(predict.getByText('You predicted')).toBeVisible();
+    await expect(explain).toBeHidden();
+    await predict.getByRole('button', { name: 'Show the computed answer' }).click();
+    await expect(explain).toBeVisible();
+
+    const card = page
+      .getByRole('region')
+      .filter({ has: page.getByRole('radio') })
+      .filter({ has: page.getByRole('button', { name: 'Answer', exact: true }) })
+      .last();
+    await card.scrollIntoViewIfNeeded();
+    await card.locator('label').first().click();
+    await card.getByRole('button', { name: 'Answer', exact: true }).click();
+    await expectTally(page, /^1 of \d answered, /);
+
+    await page.reload();
+    await expect(explain).toBeVisible();
+    await expect(predict.getByText('You predicted')).toBeVisible();
   });
 }
 

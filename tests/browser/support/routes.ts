@@ -11,3 +11,9 @@ export function builtRoutes(): readonly string[] {
     .map((file) => file.replace(/index\.html$/, ''))
     .sort();
 }
+
+/** Routes of the lessons that an edition has: 'clinic/01-ball-and-cup/' and so on. */
+export function lessonRoutes(edition: 'study' | 'lecture' | 'clinic'): readonly string[] {
+  const lesson = new RegExp(`^${edition}/\\d\\d-[^/]+/$`);
+  return builtRoutes().filter((route) => lesson.test(route));
+}
