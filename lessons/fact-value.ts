@@ -4,17 +4,18 @@ import text from './facts.yaml?raw';
 interface Fact {
   readonly id: string;
   readonly value?: number;
+  readonly sd?: number;
 }
 
 const facts = new Map((parse(text) as readonly Fact[]).map((fact) => [fact.id, fact]));
 
 /**
- * The single figure of a published number, to compute with.
+ * The single figure of a published number, or its standard deviation, to compute with.
  *
- * @throws RangeError for an id that is not in facts.yaml, or an entry without a single value
+ * @throws RangeError for an id that is not in facts.yaml, or an entry without that figure
  */
-export function factValue(id: string): number {
-  const value = facts.get(id)?.value;
-  if (value === undefined) throw new RangeError(`id is ${id}; allowed: a fact with a value`);
+export function factValue(id: string, field: 'value' | 'sd' = 'value'): number {
+  const value = facts.get(id)?.[field];
+  if (value === undefined) throw new RangeError(`id is ${id}; allowed: a fact with a ${field}`);
   return value;
 }
