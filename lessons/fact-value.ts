@@ -4,6 +4,8 @@ import text from './facts.yaml?raw';
 interface Fact {
   readonly id: string;
   readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
   readonly sd?: number;
 }
 
@@ -18,4 +20,17 @@ export function factValue(id: string, field: 'value' | 'sd' = 'value'): number {
   const value = facts.get(id)?.[field];
   if (value === undefined) throw new RangeError(`id is ${id}; allowed: a fact with a ${field}`);
   return value;
+}
+
+/**
+ * The range of a published number, to draw.
+ *
+ * @throws RangeError for an id that is not in facts.yaml, or an entry without a range
+ */
+export function factRange(id: string): readonly [low: number, high: number] {
+  const { low, high } = facts.get(id) ?? {};
+  if (low === undefined || high === undefined) {
+    throw new RangeError(`id is ${id}; allowed: a fact with a range`);
+  }
+  return [low, high];
 }
