@@ -7,6 +7,11 @@ interface Fact {
   readonly low?: number;
   readonly high?: number;
   readonly sd?: number;
+  /** How many were measured. */
+  readonly n?: number;
+  /** Id of its source. */
+  readonly source?: string;
+  readonly howRead: string;
 }
 
 const facts = new Map((parse(text) as readonly Fact[]).map((fact) => [fact.id, fact]));
@@ -33,4 +38,15 @@ export function factRange(id: string): readonly [low: number, high: number] {
     throw new RangeError(`id is ${id}; allowed: a fact with a range`);
   }
   return [low, high];
+}
+
+/**
+ * A published number with how it was read, from how many and by whom.
+ *
+ * @throws RangeError for an id that is not in facts.yaml
+ */
+export function factEntry(id: string): Fact {
+  const fact = facts.get(id);
+  if (fact === undefined) throw new RangeError(`id is ${id}; allowed: a fact of facts.yaml`);
+  return fact;
 }
