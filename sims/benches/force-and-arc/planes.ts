@@ -25,6 +25,8 @@ export interface Plane {
   /** Words for the positive and the negative side. */
   readonly towards: readonly [positive: string, negative: string];
   readonly sides: readonly [positive: string, negative: string];
+  /** What lies beyond either side of the drawing. */
+  readonly ends: readonly [positive: string, negative: string];
   /** What a tilt to either side is called. */
   readonly turned: readonly [positive: string, negative: string];
   /** Where the blade's line points out of the socket on the sheet, degrees counter-clockwise from the right. */
@@ -42,6 +44,7 @@ export const planes: Readonly<Record<PlaneName, Plane>> = {
     pulls: ['frontCuff', 'backCuff', 'others'],
     towards: ['to the back', 'to the front'],
     sides: ['back', 'front'],
+    ends: ['back of the body', 'front of the body'],
     turned: ['turned back', 'turned forward'],
     outward: 180 + BLADE_TO_FRONTAL,
   },
@@ -52,6 +55,7 @@ export const planes: Readonly<Record<PlaneName, Plane>> = {
     pulls: ['upperCuff', 'lowerCuff', 'deltoid'],
     towards: ['upward', 'downward'],
     sides: ['upper', 'lower'],
+    ends: ['top of the shoulder', 'armpit'],
     turned: ['turned up', 'turned down'],
     outward: 180,
   },
