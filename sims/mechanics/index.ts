@@ -40,3 +40,27 @@ export {
   type SocketTilt,
   type Vector3,
 } from './version.ts';
+export type { LettingGo } from './growing-load.ts';
+export { keel, type Keel } from './seat-keel.ts';
+export { peg, type Peg, type SurroundingBone } from './seat-peg.ts';
+export { flatBed, sphericalBed, type Bed } from './seat-bed.ts';
+export { holds, type Hold, type HoldKind } from './seat-kinds.ts';
+export type { SeatOutline } from './seat-outline.ts';
+export {
+  rockingTest,
+  type Fading,
+  type RockingCycle,
+  type RockingQuestion,
+  type RockingResult,
+} from './rocking-test.ts';
+export { solveSeat } from './seat.ts';
+export type {
+  SeatElement,
+  SeatElementAnswer,
+  SeatElementState,
+  SeatLoad,
+  SeatOutcome,
+  SeatQuestion,
+  SeatSolution,
+  Tension,
+} from './seat-types.ts';

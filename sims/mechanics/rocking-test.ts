@@ -1,0 +1,140 @@
+import { inRange, positive } from '../geometry/numeric.ts';
+import { firstFactor, greatestFactor, growth, lettingGo, type LettingGo } from './growing-load.ts';
+import { equilibrium } from './seat-equilibrium.ts';
+import { loadParts, springsOf, type Springs } from './seat-springs.ts';
+import type { SeatElement, SeatLoad, SeatOutcome } from './seat-types.ts';
+import { seatSolution, slipAt } from './seat.ts';
+
+export interface RockingQuestion {
+  readonly seat: { readonly elements: readonly SeatElement[] };
+  /** The load at one rim; the other rim gets the same, turned half round the z axis. */
+  readonly load: SeatLoad;
+  /** Whole number, 0 and up */
+  readonly cycles: number;
+  /** How strengths fall as elements slip to and fro; they stay where it is left out. */
+  readonly fading?: Fading | undefined;
+  /** A gap counts from here, mm; 0.01 where it is left out. */
+  readonly leastGap?: number | undefined;
+}
+
+/** A strength that falls with all the way an element has slipped: to `residual` of itself, by 1/e for each `over` mm. */
+export interface Fading {
+  /** Share that is left in the end, 0 to 1 */
+  readonly residual: number;
+  /** mm, above 0 */
+  readonly over: number;
+}
+
+/** One cycle: the load at one rim, then at the other. Gaps in mm, at the worst place of the bed. */
+export interface RockingCycle {
+  readonly liftOff: number;
+  readonly oppositeLiftOff: number;
+  /** The furthest that an element has come out by the end of the cycle, mm */
+  readonly slip: number;
+}
+
+export interface RockingResult {
+  /** How the last load ended; `balanced` where all cycles were borne. */
+  readonly outcome: SeatOutcome;
+  readonly converged: boolean;
+  readonly overturned: boolean;
+  /** Those that were borne. */
+  readonly cycles: readonly RockingCycle[];
+  /** Size of the load at which the first gap opens as it grows from nothing, N; null where none ever does */
+  readonly firstGapLoad: number | null;
+  /** Greatest size of the load that is carried, N; Infinity where every one is */
+  readonly greatestLoad: number;
+  /** In the order in which they let go as the load grows to the greatest, or to the load given if that is less */
+  readonly lettingGo: readonly LettingGo[];
+}
+
+const USUAL_LEAST_GAP = 0.01;
+/**
+ * Rocks a socket on its interface: the load at one rim and at the other, over and over. What has slipped stays slipped
+ * (Jenkins elements): its pull then begins further out, and on the way back it resists with its strength at most. With
+ * strengths that stay, gaps settle after a few cycles; with strengths that fade they may go on growing.
+ *
+ * Besides, the load at one rim is made to grow from nothing, for the first gap, the greatest load, and the order in which
+ * the elements let go.
+ *
+ * @throws RangeError for elements or a load that {@link solveSeat} does not take, or cycles that are no whole number
+ */
+export function rockingTest({
+  seat,
+  load,
+  cycles,
+  fading,
+  leastGap = USUAL_LEAST_GAP,
+}: RockingQuestion): RockingResult {
+  if (!Number.isInteger(cycles) || cycles < 0) {
+    throw new RangeError(`cycles is ${cycles}; allowed: 0, 1, 2 …`);
+  }
+  inRange('leastGap', leastGap, 0, Infinity, 'mm');
+  if (fading !== undefined) {
+    inRange('fading.residual', fading.residual, 0, 1, '');
+    positive('fading.over', fading.over, 'mm');
+  }
+  const { elements } = seat;
+  const springs = springsOf(elements);
+  const rocked = rock(elements, springs, [load, turnedHalfRound(load)], cycles, fading);
+  const size = Math.hypot(...load.force);
+  const grown = growth(elements, springs, load);
+  const greatest = greatestFactor(grown);
+  const top = Math.min(1, greatest);
+  const gap = firstFactor((factor) => grown(factor).liftOff > leastGap, greatest);
+  return {
+    ...rocked,
+    converged: rocked.outcome === 'balanced',
+    overturned: rocked.outcome === 'overturned',
+    firstGapLoad: gap === null ? null : gap * size,
+    greatestLoad: greatest * size,
+    lettingGo: lettingGo(springs, grown, top).map(({ element, load: factor }) => ({
+      element,
+      load: factor * size,
+    })),
+  };
+}
+
+function turnedHalfRound({ force, point }: SeatLoad): SeatLoad {
+  return {
+    force: [-force[0], -force[1], force[2]],
+    point: [-point[0], -point[1], point[2]],
+  };
+}
+
+function rock(
+  elements: readonly SeatElement[],
+  fresh: Springs,
+  loads: readonly SeatLoad[],
+  cycles: number,
+  fading: Fading | undefined,
+): { outcome: SeatOutcome; cycles: readonly RockingCycle[] } {
+  let springs = fresh;
+  let slips = new Float64Array(springs.count);
+  const ways = new Float64Array(springs.count);
+  let start: Float64Array | undefined;
+  const done: RockingCycle[] = [];
+  for (let cycle = 0; cycle < cycles; cycle++) {
+    const lifts: number[] = [];
+    for (const load of loads) {
+      const found = equilibrium(springs, loadParts(load, springs.arm), slips, start);
+      if (found.outcome !== 'balanced') return { outcome: found.outcome, cycles: done };
+      lifts.push(seatSolution(elements, springs, slips, found).liftOff);
+      const next = slips.map((slip, i) => slipAt(springs, i, found.gaps[i] ?? 0, slip));
+      next.forEach((slip, i) => (ways[i] = (ways[i] ?? 0) + Math.abs(slip - (slips[i] ?? 0))));
+      slips = next;
+      start = found.coordinates;
+      if (fading !== undefined) springs = faded(fresh, ways, fading);
+    }
+    const [liftOff = 0, oppositeLiftOff = 0] = lifts;
+    done.push({ liftOff, oppositeLiftOff, slip: slips.reduce((a, b) => Math.max(a, b), 0) });
+  }
+  return { outcome: 'balanced', cycles: done };
+}
+
+function faded(fresh: Springs, ways: Float64Array, { residual, over }: Fading): Springs {
+  const strength = fresh.strength.map(
+    (whole, i) => whole * (residual + (1 - residual) * Math.exp(-(ways[i] ?? 0) / over)),
+  );
+  return { ...fresh, strength };
+}

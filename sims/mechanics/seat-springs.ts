@@ -1,0 +1,168 @@
+import { inRange } from '../geometry/numeric.ts';
+import type { SeatElement, SeatLoad } from './seat-types.ts';
+import type { Vector3 } from './version.ts';
+
+/** Degrees of freedom of a rigid body: three displacements, three turns. */
+export const FREEDOMS = 6;
+
+const NONE = 0;
+const ELASTIC = 1;
+const LIMITED = 2;
+
+/**
+ * The interface as numbers in rows: for each element how its gap and its two tangential displacements follow from the
+ * body's six coordinates. Turns are measured in mm at the arm `arm`, so that all six are lengths of one size.
+ */
+export interface Springs {
+  readonly count: number;
+  readonly arm: number;
+  /** Six numbers an element: gap = row · coordinates. */
+  readonly gapRows: Float64Array;
+  /** Twelve numbers an element: two tangential displacements. */
+  readonly sideRows: Float64Array;
+  readonly stiffness: Float64Array;
+  readonly sideStiffness: Float64Array;
+  readonly kind: Uint8Array;
+  readonly strength: Float64Array;
+}
+
+/**
+ * @throws RangeError for a position or normal that is not finite, a normal of no length, a stiffness below 0, or a
+ *   `limited` element without a strength
+ */
+export function springsOf(elements: readonly SeatElement[]): Springs {
+  const count = elements.length;
+  const arm = elements.reduce((most, { position }) => Math.max(most, Math.hypot(...position)), 1);
+  const springs: Springs = {
+    count,
+    arm,
+    gapRows: new Float64Array(FREEDOMS * count),
+    sideRows: new Float64Array(2 * FREEDOMS * count),
+    stiffness: new Float64Array(count),
+    sideStiffness: new Float64Array(count),
+    kind: new Uint8Array(count),
+    strength: new Float64Array(count),
+  };
+  elements.forEach((element, i) => {
+    const name = `elements[${i}]`;
+    const position = finite(`${name}.position`, element.position);
+    const normal = unit(`${name}.normal`, element.normal);
+    const [first, second] = across(normal);
+    springs.gapRows.set(wrench(normal, position, arm), FREEDOMS * i);
+    springs.sideRows.set(wrench(first, position, arm), 2 * FREEDOMS * i);
+    springs.sideRows.set(wrench(second, position, arm), 2 * FREEDOMS * i + FREEDOMS);
+    const { normalStiffness, tangentialStiffness, tension, strength } = element;
+    springs.stiffness[i] = inRange(`${name}.normalStiffness`, normalStiffness, 0, Infinity, 'N/mm');
+    springs.sideStiffness[i] = inRange(
+      `${name}.tangentialStiffness`,
+      tangentialStiffness,
+      0,
+      Infinity,
+      'N/mm',
+    );
+    springs.kind[i] = kindOf(name, tension);
+    springs.strength[i] =
+      tension === 'limited' ? inRange(`${name}.strength`, strength ?? NaN, 0, Infinity, 'N') : 0;
+  });
+  return springs;
+}
+
+/** The load's six parts in the coordinates of the springs. */
+export function loadParts({ force, point }: SeatLoad, arm: number): Float64Array {
+  const f = finite('load.force', force);
+  return wrench(f, finite('load.point', point), arm);
+}
+
+/** Pull of element i, N, at a gap, having slipped already by `slip`; negative where it is pressed. */
+export function pullAt(springs: Springs, i: number, gap: number, slip: number): number {
+  const k = springs.stiffness[i] ?? 0;
+  switch (springs.kind[i]) {
+    case NONE:
+      return gap < 0 ? k * gap : 0;
+    case ELASTIC:
+      return k * gap;
+    default: {
+      const strength = springs.strength[i] ?? 0;
+      if (gap < 0) return Math.max(-k * slip, -strength) + k * gap;
+      return Math.max(-strength, Math.min(strength, k * (gap - slip)));
+    }
+  }
+}
+
+/** Its stiffness there, N/mm: 0 where it is open or slipping. A gap of exactly 0 counts as closed. */
+export function stiffnessAt(springs: Springs, i: number, gap: number, slip: number): number {
+  const k = springs.stiffness[i] ?? 0;
+  if (springs.kind[i] === ELASTIC || gap < 0) return k;
+  if (springs.kind[i] === NONE) return gap === 0 ? k : 0;
+  return Math.abs(k * (gap - slip)) <= (springs.strength[i] ?? 0) ? k : 0;
+}
+
+/**
+ * The greatest pull that element i can come to if its gap goes on growing (`rate` above 0) or shrinking without end:
+ * ±Infinity where it stiffens against that, its strength or nothing where it does not.
+ */
+export function endPull(springs: Springs, i: number, rate: number): number {
+  if (rate === 0 || springs.stiffness[i] === 0) return 0;
+  if (rate < 0) return -Infinity;
+  if (springs.kind[i] === NONE) return 0;
+  return springs.kind[i] === ELASTIC ? Infinity : (springs.strength[i] ?? 0);
+}
+
+/** Whether element i has its tangential stiffness at every gap. */
+export function alwaysGrips(springs: Springs, i: number): boolean {
+  return springs.kind[i] !== NONE;
+}
+
+export function isLimited(springs: Springs, i: number): boolean {
+  return springs.kind[i] === LIMITED;
+}
+
+/** Displacement along `direction` of a point of the body, as a row over its six coordinates: (d, p × d / arm). */
+function wrench(direction: Vector3, at: Vector3, arm: number): Float64Array {
+  const [dx, dy, dz] = direction;
+  const [x, y, z] = at;
+  return Float64Array.of(
+    dx,
+    dy,
+    dz,
+    (y * dz - z * dy) / arm,
+    (z * dx - x * dz) / arm,
+    (x * dy - y * dx) / arm,
+  );
+}
+
+function finite(name: string, vector: Vector3): Vector3 {
+  for (const part of vector) {
+    if (!Number.isFinite(part)) {
+      throw new RangeError(`${name} is [${vector.join(', ')}]; allowed: three finite numbers`);
+    }
+  }
+  return vector;
+}
+
+function unit(name: string, vector: Vector3): Vector3 {
+  const size = Math.hypot(...finite(name, vector));
+  if (!(size > 0)) {
+    throw new RangeError(`${name} is [${vector.join(', ')}]; allowed: a direction, not no length`);
+  }
+  return [vector[0] / size, vector[1] / size, vector[2] / size];
+}
+
+/** Two unit vectors square to a unit vector and to each other. */
+function across([x, y, z]: Vector3): readonly [Vector3, Vector3] {
+  const first: Vector3 = Math.abs(z) > 0.5 ? [z, 0, -x] : [y, -x, 0];
+  const size = Math.hypot(...first);
+  const [a, b, c] = [first[0] / size, first[1] / size, first[2] / size];
+  return [
+    [a, b, c],
+    [y * c - z * b, z * a - x * c, x * b - y * a],
+  ];
+}
+
+function kindOf(name: string, tension: string): number {
+  const kind = ['none', 'elastic', 'limited'].indexOf(tension);
+  if (kind < 0) {
+    throw new RangeError(`${name}.tension is ${tension}; allowed: none, elastic, limited`);
+  }
+  return kind;
+}
