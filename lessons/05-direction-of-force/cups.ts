@@ -1,19 +1,20 @@
 import {
   inDegrees,
   radians,
-  readForce,
+  type ForceReading,
   type PlaneForce,
 } from '../../sims/benches/force-and-arc/reading.ts';
-import {
-  balancedPulls,
-  defaultSetting,
-  type ForceSetting,
-} from '../../sims/benches/force-and-arc/settings.ts';
+import { forceChain } from '../../sims/benches/force-and-arc/arrows.ts';
+import type { ScapulaView } from '../../sims/benches/force-and-arc/layout.ts';
+import { planes } from '../../sims/benches/force-and-arc/planes.ts';
+import { readAct } from '../../sims/benches/force-and-arc/acts.ts';
+import type { ForceSetting } from '../../sims/benches/force-and-arc/settings.ts';
 import {
   frictionAngle,
   peakStabilityRatio,
   rimContactTranslation,
 } from '../../sims/geometry/index.ts';
+import type { Point } from '../../sims/figures/view.ts';
 import { restPosition } from '../../sims/mechanics/index.ts';
 import { factRange, factValue } from '../fact-value.ts';
 
@@ -25,11 +26,10 @@ import { factRange, factValue } from '../fact-value.ts';
 export const WEAK = 20;
 export const TURNED = 15;
 
-const straight: ForceSetting = { ...defaultSetting, ...balancedPulls, plane: 'above', version: 0 };
 export const shallowDepth = 2;
 
-/** The bench's answer for the lesson's setting, changed in so much. */
-export const under = (change: Partial<ForceSetting>) => readForce({ ...straight, ...change });
+/** The bench's answer for a straight cup under balanced pulls, changed in so much. */
+export const under = (change: Partial<ForceSetting>): ForceReading => readAct({ change });
 
 export const balanced = under({});
 export const turnedBack = under({ version: TURNED });
@@ -55,8 +55,8 @@ export function held<T>(value: T | null): T {
   return value;
 }
 
-export const angleOf = (reading: typeof balanced): number => Math.abs(held(reading.angle));
-export const restOf = (reading: typeof balanced): number => Math.abs(held(reading.translation));
+export const angleOf = (reading: ForceReading): number => Math.abs(held(reading.angle));
+export const restOf = (reading: ForceReading): number => Math.abs(held(reading.translation));
 
 /** What friction adds to the arc, rad. */
 export const frictionAdds = frictionAngle(factValue('friction-metal-polyethylene-low-pressure'));
@@ -65,8 +65,8 @@ export const frictionAdds = frictionAngle(factValue('friction-metal-polyethylene
 export interface VersionRow {
   /** Degrees, backward. */
   readonly version: number;
-  readonly deep: typeof balanced;
-  readonly shallow: typeof balanced;
+  readonly deep: ForceReading;
+  readonly shallow: ForceReading;
 }
 
 export const versionRows: readonly VersionRow[] = [0, 5, 10, 15, 20, 25, 30].map((version) => ({
@@ -122,11 +122,41 @@ export const odds = factRange('retroversion-osteolysis-odds');
 /** The pulls of a reading head to tail: where each begins and ends, N. */
 export function chainOf({
   pulls,
-}: typeof balanced): readonly (readonly [from: PlaneForce, to: PlaneForce])[] {
+}: ForceReading): readonly (readonly [from: PlaneForce, to: PlaneForce])[] {
   let from: PlaneForce = { aside: 0, inward: 0 };
   return pulls.map(({ aside, inward }) => {
     const start = from;
     from = { aside: start.aside + aside, inward: start.inward + inward };
     return [start, from] as const;
   });
+}
+
+/** N that the arrows of stills which stand side by side are drawn to. */
+export const PULLED = STILL.ceiling;
+
+/** Straight in as the drawings from above have it: along the blade, up to the right. */
+const BLADE = ((planes.above.outward - 180) * Math.PI) / 180;
+
+/** The same as a direction on the screen, rad clockwise from the right. */
+export const INWARD = -BLADE;
+
+/** A force on the sheet of a polygon, from the tail of the first arrow. */
+export function onSheet({ inward, aside }: PlaneForce, tail: Point, perNewton: number): Point {
+  const [cos, sin] = [Math.cos(BLADE), Math.sin(BLADE)];
+  return {
+    x: tail.x + perNewton * (inward * cos - aside * sin),
+    y: tail.y - perNewton * (inward * sin + aside * cos),
+  };
+}
+
+/** Heads of the front and the back pull when both start at the ball’s centre. */
+export function pullsFrom(
+  reading: ForceReading,
+  view: ScapulaView,
+  centre: Point,
+  ceiling: number,
+): { readonly front: Point; readonly back: Point } {
+  const { perNewton } = forceChain(reading, view, centre, ceiling);
+  const [front, back] = reading.pulls.map((pull) => onSheet(pull, centre, perNewton));
+  return { front: front ?? centre, back: back ?? centre };
 }
