@@ -25,7 +25,7 @@ export const layerNames: Readonly<Record<keyof LayerSetting, string>> = {
   poisson: 'Poisson’s ratio',
 };
 
-/** Teaching values, as the model notes of the benches say. */
+/** Teaching values. A visitor finds them among the facts of the lessons; a test holds the two together. */
 export const defaultLayer: LayerSetting = {
   load: 500,
   thickness: 4,
