@@ -1,7 +1,8 @@
 import type { Face } from './face.ts';
-import { lipRing, type LipRing } from './lip-ring.ts';
+import { freshRay, type LipRay } from './lip-ray.ts';
+import { BOW, EASE, HALF, ofRay } from './lip-rays.ts';
 import { LENGTH_TOLERANCE } from './numeric.ts';
-import { COARSEST_STRIDE } from './rim-samples.ts';
+import { COARSEST_STRIDE, type RimSamples } from './rim-samples.ts';
 import type { SurfaceDerivatives } from './two-radius-surface.ts';
 
 /**
@@ -29,13 +30,19 @@ export interface ContactSearch {
   readonly lipWidth: number;
   /** Whether the outline bends so sharply somewhere that the rim needs a closer look. */
   readonly isPointed: boolean;
+  /** Whether the lip is so wide on so tight a curve that it lies well below the chord across it. */
+  readonly isBowed: boolean;
   /** How many places of the rim the coarse look goes on at a time. */
   readonly stride: number;
-  /** Places in the middle of the lip; empty without a lip. */
-  readonly ring: LipRing;
+  /** Height of the ball's centre over the places of the rim that were looked at. */
+  readonly looked: Float64Array;
   /** Local maxima that the coarse look met: index (with fraction), piece, estimated height. */
   readonly found: FoundMaxima;
   readonly derivatives: SurfaceDerivatives;
+  /** Where a climb in the hollow has ended. */
+  readonly peak: { x: number; y: number };
+  /** The ray over the lip that is looked at. */
+  readonly ray: LipRay;
 
   /** Direction of the translation: angle, cosine, sine. */
   angle: number;
@@ -66,10 +73,25 @@ export interface FoundMaxima {
   count: number;
   readonly index: Float64Array;
   readonly piece: Int32Array;
+  readonly place: Int32Array;
   readonly height: Float64Array;
   /** How much higher than that it may be. */
   readonly slack: Float64Array;
 }
+
+/** Whether the lip lies far below its chord somewhere, or is bowed almost as tightly as the ball there. */
+function isBowed({ x, rays }: RimSamples, r: number): boolean {
+  return x.some((_, i) => {
+    const bow = ofRay(rays, i, BOW);
+    return bow * ofRay(rays, i, HALF) ** 2 > DEEP || 2 * bow * r * ofRay(rays, i, EASE) > TIGHT;
+  });
+}
+
+/** mm. A lip 4 mm wide on a curve of 27 mm lies 0.17 mm below its chord at the top of a high face. */
+const DEEP = 0.25;
+
+/** Share of the ball's own curvature. */
+const TIGHT = 0.5;
 
 /** More local maxima along a rim than any face has. */
 const ROOM = 64;
@@ -96,17 +118,20 @@ export function contactSearch(onFace: Face, ballRadius: number): ContactSearch {
     lipSlope: labrum === undefined ? 0 : labrum.height / labrum.width,
     lipWidth: labrum?.width ?? 0,
     isPointed: onFace.rim.stride < COARSEST_STRIDE,
+    isBowed: isBowed(onFace.rim, r),
     stride,
-    // What starts in the middle of the lip finds its way from further off than what starts on the rim.
-    ring: lipRing(onFace, stride > 1 ? 1.5 * stride : 1),
+    looked: new Float64Array(onFace.rim.x.length),
     found: {
       count: 0,
       index: new Float64Array(ROOM),
       piece: new Int32Array(ROOM),
+      place: new Int32Array(ROOM),
       height: new Float64Array(ROOM),
       slack: new Float64Array(ROOM),
     },
     derivatives: { z: 0, zx: 0, zy: 0, zxx: 0, zxy: 0, zyy: 0 },
+    peak: { x: 0, y: 0 },
+    ray: freshRay(),
     angle: 0,
     ux: 1,
     uy: 0,

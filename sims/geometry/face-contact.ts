@@ -2,7 +2,6 @@ import { heightOver, ratioOf } from './contact-offer.ts';
 import type { ContactSearch } from './contact-search.ts';
 import { heightAt } from './face-shape.ts';
 import { offerHollow } from './hollow-contact.ts';
-import { offerLip } from './lip-contact.ts';
 import { offerRim } from './rim-contact.ts';
 
 /**
@@ -23,7 +22,6 @@ function settleAt(search: ContactSearch, translation: number): void {
   const inHollow = offerHollow(search);
   if (inHollow && search.hollowDecides) return;
   offerRim(search);
-  if (search.lipSlope > 0) offerLip(search);
 }
 
 /**

@@ -1,84 +1,109 @@
-import { localMaximum } from './local-maximum.ts';
+import type { Look } from './look.ts';
 
-/** A maximum is solved to this, mm: it is flat there, or a kink, or the upper end of a jump. */
-const SOLVED = 1e-5;
+/** What is more than this share of the greatest ratio above it is worth finding. */
+const WORTH = 1e-4;
 
-/** How far to either side of the best place a look tells on which side the ratio still grows, mm. */
-const PROBE = 3e-4;
+/** Looks this close, mm, show what a jump between them jumps to. */
+const CLOSEST = 1e-6;
+
+/** Share of the greatest ratio by which one may at most be higher between looks on one smooth stretch. */
+const TRUSTED = 0.02;
 
 /**
  * The greatest stability ratio between the middle and the crest.
  *
- * As the climb is the highest of many smooth curves, its slope may jump up where the contact goes over to another place,
- * never down. So a peak is smooth, or the kink at which the rim is first touched, or the upper end of a jump: every look
- * that is higher than its neighbours is followed up, if a peak beside it could be the greatest.
+ * The climb is the highest of the circles that the ball's centre runs on over every single place of the face. So its slope
+ * may jump up, where the contact goes over to another place, but falls no faster than on such a circle. What it can have
+ * been before a look is bounded by the ratio there; where that is above the greatest so far, there is a closer look.
  *
- * @param translations rising, mm, with the ratio at each
- * @param rim translation of the first contact with the rim, mm
- * @param crest translation of the highest place, mm, beyond which nothing counts
+ * @param looks from the middle to the crest, rising
  */
 export function greatestRatio(
-  translations: readonly number[],
-  ratio: Float64Array,
-  rim: number,
-  crest: number,
-  ratioAt: (translation: number) => number,
+  looks: readonly Look[],
+  lookAt: (translation: number) => Look,
 ): number {
-  const places: number[] = [];
-  const values: number[] = [];
-  let isRimIn = false;
-  for (let i = 0; i < translations.length; i++) {
-    const translation = translations[i] as number;
-    if (!isRimIn && translation > rim) {
-      places.push(rim);
-      values.push(ratioAt(rim));
-      isRimIn = true;
-      // A ball that all but conforms has gone over to other places of the rim before it is a few times further out.
-      for (let t = 1.5 * rim; rim > 0 && t < Math.min(translation, crest); t *= 1.5) {
-        places.push(t);
-        values.push(ratioAt(t));
-      }
+  let greatest = looks.reduce((most, { ratio }) => Math.max(most, ratio), -Infinity);
+
+  const note = (look: Look): Look => {
+    greatest = Math.max(greatest, look.ratio);
+    return look;
+  };
+
+  const lookBetween = (a: Look, b: Look): void => {
+    const bound = mostBefore(b, a);
+    const width = b.translation - a.translation;
+    if (bound <= greatest + WORTH * Math.abs(greatest) || width < CLOSEST) return;
+    const jump = jumpBetween(a, b);
+    const between = note(lookAt(jump ?? a.translation + width / 2));
+    if (bound <= greatest * (1 + TRUSTED) && isOneStretch(a, between, b)) {
+      const top = topOf(a, between, b);
+      if (top !== undefined) note(lookAt(top));
+      return;
     }
-    if (translation > crest) break;
-    places.push(translation);
-    values.push(ratio[i] as number);
-  }
-  let greatest = Math.max(...values);
-  const peaks = values
-    .map((value, i) => ({ i, value, mayReach: mayReach(values, i) }))
-    .filter(({ i, value, mayReach }) => isPeak(values, i) && Math.max(value, mayReach) >= greatest)
-    .sort((a, b) => b.value - a.value);
-  for (const { i, value, mayReach } of peaks) {
-    if (Math.max(value, mayReach) < greatest || greatest === Infinity) continue;
-    const before = places[i - 1] ?? 0;
-    const after = places[i + 1] ?? crest;
-    greatest = Math.max(greatest, peakBeside(before, places[i] as number, after, value, ratioAt));
-  }
+    if (jump === undefined) {
+      lookBetween(between, b);
+      lookBetween(a, between);
+      return;
+    }
+    // The guess is on one side of the jump: on the other it is not far.
+    const isBefore = apart(between, a) < apart(between, b);
+    const other = note(lookAt(jump + (isBefore ? NEAR : -NEAR) * width));
+    lookBetween(isBefore ? other : between, b);
+    lookBetween(isBefore ? between : other, isBefore ? other : between);
+    lookBetween(a, isBefore ? between : other);
+  };
+
+  for (let i = looks.length - 1; i > 0; i--) lookBetween(looks[i - 1] as Look, looks[i] as Look);
   return greatest;
 }
 
-function isPeak(values: readonly number[], i: number): boolean {
-  const here = values[i] as number;
-  return here >= (values[i - 1] ?? -Infinity) && here >= (values[i + 1] ?? -Infinity);
+/** How near to each other the looks on the two sides of a jump are, as a share of the way they are taken from. */
+const NEAR = 0.02;
+
+/** The greatest ratio there can have been between two looks. */
+function mostBefore(b: Look, a: Look): number {
+  const sine = b.ratio === Infinity ? 1 : b.ratio / Math.sqrt(1 + b.ratio * b.ratio);
+  const circle = TIGHTER * Math.min(a.section, b.section);
+  const most = sine + (b.translation - a.translation) / circle;
+  return most < 1 ? most / Math.sqrt(1 - most * most) : Infinity;
 }
 
-/** What the ratio may grow to between a look and its neighbours, if it goes on as it does on the other side. */
-function mayReach(values: readonly number[], i: number): number {
-  const here = values[i] as number;
-  return 2 * here - Math.min(values[i - 1] ?? here, values[i + 1] ?? here);
+/** The circle of a contact between two looks may be somewhat tighter than theirs. */
+const TIGHTER = 0.8;
+
+/** Where the contact of one look hands over to that of the other, if it does and not close to either. */
+function jumpBetween(a: Look, b: Look): number | undefined {
+  const width = b.translation - a.translation;
+  if (!(b.ratio > a.ratio) || b.ratio === Infinity) return undefined;
+  const share = (b.ratio - (b.height - a.height) / width) / (b.ratio - a.ratio);
+  return share > 2 * NEAR && share < 1 - 2 * NEAR ? a.translation + share * width : undefined;
 }
 
-/** The maximum beside a look, on the side on which the ratio still grows; the look's own where it grows on neither. */
-function peakBeside(
-  before: number,
-  place: number,
-  after: number,
-  value: number,
-  ratioAt: (translation: number) => number,
-): number {
-  const ahead = Math.min(after, place + PROBE);
-  if (ratioAt(ahead) > value) return localMaximum(ratioAt, place, after, ahead, SOLVED).value;
-  const behind = Math.max(before, place - PROBE);
-  if (ratioAt(behind) > value) return localMaximum(ratioAt, before, place, behind, SOLVED).value;
-  return value;
+const apart = (one: Look, other: Look): number => Math.hypot(one.x - other.x, one.y - other.y);
+
+/** Whether the contact moves evenly from look to look, on the rim or off it all the way. */
+function isOneStretch(a: Look, between: Look, b: Look): boolean {
+  if (a.onRim !== between.onRim || b.onRim !== between.onRim) return false;
+  const share = (between.translation - a.translation) / (b.translation - a.translation);
+  if (Math.abs(share - 0.5) > AMID) return false;
+  const offX = between.x - a.x - share * (b.x - a.x);
+  const offY = between.y - a.y - share * (b.y - a.y);
+  return Math.hypot(offX, offY) <= EVEN * apart(a, b) + CLOSEST;
+}
+
+/** How far from the middle the look between may be, as a share of the way. */
+const AMID = 0.2;
+
+/** Share of the contact's way. */
+const EVEN = 0.1;
+
+/** Where a parabola through three looks is highest, if that is between them. */
+function topOf(a: Look, between: Look, b: Look): number | undefined {
+  const t1 = between.translation - a.translation;
+  const t2 = b.translation - a.translation;
+  const r1 = (between.ratio - a.ratio) / t1;
+  const r2 = (b.ratio - a.ratio) / t2;
+  const bend = (r1 - r2) / (t2 - t1);
+  const top = (r1 / bend + t1) / 2;
+  return bend > 0 && top > 0 && top < t2 ? a.translation + top : undefined;
 }

@@ -1,6 +1,7 @@
 import { offer, readRadius } from './contact-offer.ts';
 import type { ContactSearch } from './contact-search.ts';
 import { withDefect } from './face-shape.ts';
+import { climbHollow } from './hollow-climb.ts';
 import { LENGTH_TOLERANCE } from './numeric.ts';
 import { differentiateSurface, surfaceZ } from './two-radius-surface.ts';
 
@@ -45,7 +46,7 @@ export function offerHollow(search: ContactSearch): boolean {
     const a21 = -rg * (zxy - by * hx);
     const a22 = 1 - rg * (zyy - by * hy);
     const det = a11 * a22 - a12 * a21;
-    if (!(det > 0) || !(a11 + a22 > 0)) return false;
+    if (!(det > 0) || !(a11 + a22 > 0)) break;
     const stepX = (a22 * ex - a12 * ey) / det;
     const stepY = (a11 * ey - a21 * ex) / det;
     if (Math.abs(stepX) + Math.abs(stepY) < SOLVED * r) {
@@ -61,8 +62,31 @@ export function offerHollow(search: ContactSearch): boolean {
       y *= Math.sqrt(STEEPEST / steep);
     }
   }
-  return false;
+  return offerPeaks(search);
 }
+
+/**
+ * Of a ball that all but fits the tighter of the two curves, and so may touch the hollow on two sides of the place where it
+ * would touch alone.
+ */
+function offerPeaks(search: ContactSearch): boolean {
+  const { kx, ky, r, cx, cy, radius, peak } = search;
+  const reach = ASIDE * radius;
+  const least = 0.1;
+  const x = cx / Math.max(least, 1 - kx * r);
+  const y = cy / Math.max(least, 1 - ky * r);
+  const shrink = Math.min(1, radius / Math.hypot(x, y));
+  let isFound = false;
+  for (const side of [-reach, reach]) {
+    const fromX = shrink * x + (kx > ky ? side : 0);
+    const fromY = shrink * y + (ky > kx ? side : 0);
+    if (climbHollow(search, fromX, fromY) && offerInside(search, peak.x, peak.y)) isFound = true;
+  }
+  return isFound;
+}
+
+/** How far to either side the climb begins, as a share of the outline's radius. */
+const ASIDE = 0.15;
 
 /** A step this small, as a share of the ball's radius, leaves an error of its square. */
 const SOLVED = 1e-5;

@@ -5,8 +5,8 @@ import type { RimRun } from './rim-samples.ts';
 import { differentiateSurface, surfaceZ } from './two-radius-surface.ts';
 
 /**
- * Newton along one piece of the rim, from a place near a maximum, and the offer of what it finds. Place and height are
- * those of the curve itself, not of anything fitted through its samples.
+ * Newton along one piece of the rim that bears no lip, from a place near a maximum, and the offer of what it finds. Place
+ * and height are those of the curve itself, not of anything fitted through its samples.
  */
 export function climbAlongRim(search: ContactSearch, candidate: number): void {
   const { wide, kx, ky, cx, cy, lipSlope, lipWidth, derivatives, found } = search;
@@ -25,7 +25,6 @@ export function climbAlongRim(search: ContactSearch, candidate: number): void {
     let by = 0;
     let rise = 0;
     let riseSlope = 0;
-    let riseBend = 0;
     if (isArc) {
       const angle = piece.from + turn * v;
       readRadius(search, angle);
@@ -40,17 +39,12 @@ export function climbAlongRim(search: ContactSearch, candidate: number): void {
       const bend = turn * turn * (search.radius2 - distance);
       bx = bend * c - 2 * outward * turn * s;
       by = bend * s + 2 * outward * turn * c;
-      if (onLip) rise = lipSlope * (lipWidth - inward);
     } else if (onLip) {
+      // The step at the end of a segment runs along a ray, so the lip on it rises evenly.
       readRadius(search, Math.atan2(y, x));
       const distance = Math.sqrt(x * x + y * y);
-      const away = (x * dx + y * dy) / distance;
-      const spin = (x * dy - y * dx) / (distance * distance);
       rise = lipSlope * (lipWidth - search.radius + distance);
-      riseSlope = lipSlope * (away - search.radius1 * spin);
-      riseBend =
-        lipSlope *
-        (spin * spin * (distance - search.radius2) + (2 * search.radius1 * away * spin) / distance);
+      riseSlope = (lipSlope * (x * dx + y * dy)) / distance;
     }
     differentiateSurface(derivatives, kx, ky, x, y);
     const { z, zx, zy, zxx, zxy, zyy } = derivatives;
@@ -67,8 +61,7 @@ export function climbAlongRim(search: ContactSearch, candidate: number): void {
         2 * zxy * tx * ty +
         zyy * ty * ty +
         zx * bx +
-        zy * by +
-        riseBend -
+        zy * by -
         (tx * tx + ty * ty + qx * bx + qy * by + (along * along) / under) / drop;
       step = bend < 0 ? -slope / bend : slope > 0 ? limit : -limit;
       if (Math.abs(slope * step) < LEVEL) step = 0;
@@ -79,7 +72,7 @@ export function climbAlongRim(search: ContactSearch, candidate: number): void {
     else if (step < -limit) step = -limit;
     const isAtEnd = !closed && ((step < 0 && v === 0) || (step > 0 && v === 1));
     if (isAtEnd || step === 0 || round === LAST_ROUND) {
-      if (isArc && search.isPointed) offerOnOutline(search, piece.from + turn * v, inward, rise);
+      if (isArc && search.isPointed) offerOnOutline(search, piece.from + turn * v, inward, 0);
       else offer(search, x, y, z + rise, true, 0);
       return;
     }
@@ -90,7 +83,12 @@ export function climbAlongRim(search: ContactSearch, candidate: number): void {
 }
 
 /** Offers a place on an arc by the outline itself: near the tip of a pointed one the table of radii is too coarse. */
-function offerOnOutline(search: ContactSearch, angle: number, inward: number, rise: number): void {
+export function offerOnOutline(
+  search: ContactSearch,
+  angle: number,
+  inward: number,
+  rise: number,
+): void {
   const distance = polarRadius(search.face.curve, angle).radius - inward;
   const x = distance * Math.cos(angle);
   const y = distance * Math.sin(angle);

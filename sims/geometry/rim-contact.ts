@@ -1,6 +1,37 @@
 import type { ContactSearch } from './contact-search.ts';
+import { climbOnLip } from './lip-climb.ts';
 import { climbAlongRim } from './rim-climb.ts';
+import { lookAlong } from './rim-look.ts';
 import type { RimRun } from './rim-samples.ts';
+
+/**
+ * Offers the contacts on the rim and on the labral lip inward of it.
+ *
+ * On every ray from the middle the ball touches one place best, on the lip or on the rim. So the search is one along the
+ * rim: it looks at places a few degrees apart, closer where the best lie level, and follows every maximum up.
+ */
+export function offerRim(search: ContactSearch): void {
+  const { found, stride } = search;
+  const { pieces } = search.face.rim;
+  found.count = 0;
+  for (let p = 0; p < pieces.length; p++) {
+    const run = pieces[p] as RimRun;
+    lookAlong(search, run, run.first, run.last, stride);
+    noteMaxima(search, p, run.first, run.last, stride);
+  }
+  if (found.count === 0) findNearest(search);
+  const best = highestFound(search);
+  const highest = Math.max(search.height + search.r, found.height[best] as number);
+  if (stride > 1 && isLevel(search, highest - LEVEL)) lookCloser(search, highest - LEVEL);
+  for (let turn = 0; turn < found.count; turn++) {
+    // The best one first: most others are lower by what is known then.
+    const i = turn === 0 ? best : turn <= best ? turn - 1 : turn;
+    if ((found.height[i] as number) + (found.slack[i] as number) < highest) continue;
+    const { piece } = pieces[found.piece[i] as number] as RimRun;
+    if (piece.bearsLip) climbOnLip(search, i);
+    else climbAlongRim(search, i);
+  }
+}
 
 /** A maximum whose estimate is this much lower than the best one (mm) is not looked at more closely. */
 const LEFT_OUT = 0.06;
@@ -8,61 +39,73 @@ const LEFT_OUT = 0.06;
 /** At the end of a piece there is no estimate: a maximum may hide between the last two places. */
 const LEFT_OUT_AT_END = 0.2;
 
-/** Offers the contacts on the rim. */
-export function offerRim(search: ContactSearch): void {
-  lookAlongRim(search);
-  const { found } = search;
-  if (found.count === 0) findNearest(search);
-  let highest = -Infinity;
-  for (let i = 0; i < found.count; i++) highest = Math.max(highest, found.height[i] as number);
-  for (let i = 0; i < found.count; i++) {
-    if ((found.height[i] as number) + (found.slack[i] as number) < highest) continue;
-    climbAlongRim(search, i);
+/** Neighbours both this near to the best height, mm, may hide another maximum between them. */
+const LEVEL = 0.01;
+
+/** Notes the maxima among the places looked at, with place and height as a parabola through three places has them. */
+function noteMaxima(
+  { found, looked, face }: ContactSearch,
+  p: number,
+  from: number,
+  to: number,
+  stride: number,
+): void {
+  const { piece, first, last } = face.rim.pieces[p] as RimRun;
+  const isWhole = piece.closed && from === first && to === last;
+  let before = isWhole ? (looked[last - stride] as number) : -Infinity;
+  let here = looked[from] as number;
+  const stop = isWhole ? last - stride : to;
+  for (let i = from; i <= stop; i += stride) {
+    const after = i < to ? (looked[i + stride] as number) : -Infinity;
+    if (here > before && here >= after) {
+      const bend = 2 * here - before - after;
+      const lean = after - before;
+      const isBetween = bend > 0 && bend < Infinity;
+      const n = found.count < found.index.length ? found.count++ : found.count - 1;
+      found.piece[n] = p;
+      found.index[n] = isBetween ? i + (stride * lean) / (2 * bend) : i;
+      found.height[n] = isBetween ? here + (lean * lean) / (8 * bend) : here;
+      found.slack[n] = isBetween ? LEFT_OUT : LEFT_OUT_AT_END;
+      found.place[n] = i;
+    }
+    before = here;
+    here = after;
   }
 }
 
-/** Coarse look: notes every local maximum, with its place and height as a parabola through three places has them. */
-function lookAlongRim(search: ContactSearch): void {
-  const { wide, stride, found, cx, cy } = search;
-  const { x, y, z, pieces } = search.face.rim;
-  found.count = 0;
+function highestFound({ found }: ContactSearch): number {
+  let best = 0;
+  for (let i = 1; i < found.count; i++) {
+    if ((found.height[i] as number) > (found.height[best] as number)) best = i;
+  }
+  return best;
+}
+
+/** Looks at every place between neighbours that are both above a height. */
+function lookCloser(search: ContactSearch, above: number): void {
+  const { looked, stride } = search;
+  const { pieces } = search.face.rim;
   for (let p = 0; p < pieces.length; p++) {
-    const { piece, first, last } = pieces[p] as RimRun;
-    const { closed } = piece;
-    let here = centreHeight(x, y, z, first, wide, cx, cy);
-    let before = closed ? centreHeight(x, y, z, last - stride, wide, cx, cy) : -Infinity;
-    const stop = closed ? last - stride : last;
-    for (let i = first; i <= stop; i += stride) {
-      const after = i < last ? centreHeight(x, y, z, i + stride, wide, cx, cy) : -Infinity;
-      if (here >= before && here >= after && here > -Infinity) {
-        const bend = 2 * here - before - after;
-        const lean = after - before;
-        const inner = bend > 0 && bend < Infinity;
-        const n = found.count < found.index.length ? found.count++ : found.count - 1;
-        found.piece[n] = p;
-        found.index[n] = inner ? i + (stride * lean) / (2 * bend) : i;
-        found.height[n] = inner ? here + (lean * lean) / (8 * bend) : here;
-        found.slack[n] = inner ? LEFT_OUT : LEFT_OUT_AT_END;
-      }
-      before = here;
-      here = after;
+    const run = pieces[p] as RimRun;
+    for (let i = run.first; i < run.last; i += stride) {
+      if (!((looked[i] as number) > above && (looked[i + stride] as number) > above)) continue;
+      lookAlong(search, run, i + 1, i + stride - 1, 1);
+      noteMaxima(search, p, i, i + stride, 1);
     }
   }
 }
 
-function centreHeight(
-  x: Float64Array,
-  y: Float64Array,
-  z: Float64Array,
-  i: number,
-  wide: number,
-  cx: number,
-  cy: number,
-): number {
-  const dx = (x[i] as number) - cx;
-  const dy = (y[i] as number) - cy;
-  const under = wide - dx * dx - dy * dy;
-  return under > 0 ? (z[i] as number) + Math.sqrt(under) : -Infinity;
+/** Whether a neighbour of a maximum is above a height as well. */
+function isLevel({ found, looked, stride, face }: ContactSearch, above: number): boolean {
+  for (let n = 0; n < found.count; n++) {
+    if (!((found.height[n] as number) > above)) continue;
+    const { piece, first, last } = face.rim.pieces[found.piece[n] as number] as RimRun;
+    const place = found.place[n] as number;
+    const before = place > first ? place - stride : piece.closed ? last - stride : place;
+    if (before !== place && (looked[before] as number) > above) return true;
+    if (place < last && (looked[place + stride] as number) > above) return true;
+  }
+  return false;
 }
 
 /** For a ball so small that it may stand between two places: the one nearest to it. */
@@ -78,7 +121,7 @@ function findNearest({ face, found, cx, cy }: ContactSearch): void {
       found.count = 1;
       found.index[0] = i;
       found.piece[0] = p;
-      found.height[0] = 0;
+      found.height[0] = Infinity;
       found.slack[0] = 0;
     }
   }

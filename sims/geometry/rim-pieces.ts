@@ -10,6 +10,8 @@ export interface RimPiece {
   /** Whether its end is its beginning: a whole rim. */
   readonly closed: boolean;
   readonly onLip: boolean;
+  /** Whether the lip lies inward of it on every ray: not of the steps at the ends of a segment. */
+  readonly bearsLip: boolean;
   /** Of an arc: the direction it begins at and the angle it turns through, rad, and how far inward it lies, mm. */
   readonly from: number;
   readonly turn: number;
@@ -52,7 +54,19 @@ function arc(
   closed: boolean,
 ): RimPiece {
   const onLip = labrum !== undefined && inward < labrum.width;
-  return { isArc: true, closed, onLip, from, turn, inward, x: 0, y: 0, dx: 0, dy: 0 };
+  return {
+    isArc: true,
+    closed,
+    onLip,
+    bearsLip: onLip,
+    from,
+    turn,
+    inward,
+    x: 0,
+    y: 0,
+    dx: 0,
+    dy: 0,
+  };
 }
 
 interface Point {
@@ -79,9 +93,12 @@ function edges(shape: FaceShape, from: Point, to: Point): readonly RimPiece[] {
     const dx = (to.x - from.x) * (end - start);
     const dy = (to.y - from.y) * (end - start);
     const onLip = isOnLip((start + end) / 2);
-    return { isArc: false, closed: false, onLip, from: 0, turn: 0, inward: 0, x, y, dx, dy };
+    const bearsLip = onLip && shape.defect?.kind === 'cut';
+    return { ...none, isArc: false, closed: false, onLip, bearsLip, x, y, dx, dy };
   });
 }
+
+const none = { from: 0, turn: 0, inward: 0 };
 
 const between = (from: Point, to: Point, v: number): Point => ({
   x: from.x + (to.x - from.x) * v,

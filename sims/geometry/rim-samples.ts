@@ -1,4 +1,5 @@
 import { heightAt, type FaceShape } from './face-shape.ts';
+import { lipRays, type LipRays } from './lip-rays.ts';
 import { polarRadius } from './polar-table.ts';
 import { rimPieces, type RimPiece } from './rim-pieces.ts';
 
@@ -8,6 +9,8 @@ export interface RimSamples {
   readonly y: Float64Array;
   readonly z: Float64Array;
   readonly pieces: readonly RimRun[];
+  /** The lip inward of each place. */
+  readonly rays: LipRays;
   /** How many places a coarse look may go on at a time and still follow the rim: a power of two. */
   readonly stride: number;
 }
@@ -49,7 +52,12 @@ export function sampleRim(shape: FaceShape): RimSamples {
       out.z[i] = heightAt(shape, x, y);
     }
   }
-  return { ...out, pieces: runs, stride: strideAlong(out.x, out.y, runs) };
+  return {
+    ...out,
+    pieces: runs,
+    rays: lipRays(shape, out, runs),
+    stride: strideAlong(out.x, out.y, runs),
+  };
 }
 
 /** The longest stride between whose ends the rim bulges by less than {@link BULGE}. */

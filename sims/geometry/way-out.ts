@@ -3,6 +3,7 @@ import { remainingRadius } from './face-shape.ts';
 import { settle } from './face-contact.ts';
 import { greatestRatio } from './greatest-ratio.ts';
 import { pressedOut } from './pressed-out.ts';
+import { lookAt, type Look } from './look.ts';
 import { signChange } from './sign-change.ts';
 
 /** What the ball meets on its way from the middle of a face outward in one direction. */
@@ -18,15 +19,6 @@ export interface WayOut {
 
 /** Translations are solved to this, mm. */
 const SOLVED = 1e-8;
-
-/** What the looks along the way found. */
-interface WaySamples {
-  readonly translations: readonly number[];
-  readonly height: Float64Array;
-  readonly ratio: Float64Array;
-  /** 1 where the contact is on the rim. */
-  readonly onRim: Uint8Array;
-}
 
 /** Translation beyond which every contact in the direction of the search lies behind the ball's centre, mm. */
 export function reachOf(search: ContactSearch): number {
@@ -45,65 +37,47 @@ export function reachOf(search: ContactSearch): number {
  * what happens between them is solved for.
  */
 export function wayOut(search: ContactSearch, translations: readonly number[]): WayOut {
-  const samples = lookAlong(search, translations);
-  const ratioAt = (translation: number): number => {
-    settle(search, translation);
-    return search.ratio;
-  };
-  const crest = crestOf(search, samples, ratioAt);
-  const rim = Math.min(rimContactOf(search, samples), crest.translation);
-  const peak = greatestRatio(translations, samples.ratio, rim, crest.translation, ratioAt);
+  const looks = translations.map((translation) => lookAt(search, translation));
+  const crest = crestOf(search, looks);
+  const rim = Math.min(rimContactOf(search, looks), crest.translation);
+  const onWay = [
+    ...looks.filter(({ translation }) => translation < crest.translation),
+    crest,
+    ...(rim > 0 && rim < crest.translation ? [lookAt(search, rim)] : []),
+  ].sort((a, b) => a.translation - b.translation);
+  const peak = greatestRatio(onWay, (translation) => lookAt(search, translation));
   return {
     peakStabilityRatio: Math.max(0, peak),
     rimContactTranslation: rim,
-    depth: crest.height - (samples.height[0] as number),
+    depth: crest.height - (looks[0]?.height ?? NaN),
     dislocationTranslation: crest.translation,
   };
 }
 
-function lookAlong(search: ContactSearch, translations: readonly number[]): WaySamples {
-  const count = translations.length;
-  const height = new Float64Array(count);
-  const ratio = new Float64Array(count);
-  const onRim = new Uint8Array(count);
-  for (let i = 0; i < count; i++) {
-    settle(search, translations[i] as number);
-    height[i] = search.height;
-    ratio[i] = search.ratio;
-    onRim[i] = search.onRim ? 1 : 0;
-  }
-  return { translations, height, ratio, onRim };
-}
-
 /** The highest place of the climb: the best of the places where the slope falls through zero, and of the middle. */
-function crestOf(
-  search: ContactSearch,
-  { translations, height, ratio }: WaySamples,
-  ratioAt: (translation: number) => number,
-): { readonly translation: number; readonly height: number } {
-  let translation = 0;
-  let highest = height[0] as number;
-  for (let i = 0; i + 1 < translations.length; i++) {
-    const from = ratio[i] as number;
-    const to = ratio[i + 1] as number;
-    if (!(from > 0 && to <= 0)) continue;
-    const a = translations[i] as number;
-    const b = translations[i + 1] as number;
-    const top = signChange(ratioAt, a, from, b, to, SOLVED);
-    settle(search, top);
-    if (search.height > highest) {
-      translation = top;
-      highest = search.height;
-    }
+function crestOf(search: ContactSearch, looks: readonly Look[]): Look {
+  const ratioAt = (translation: number): number => {
+    settle(search, translation);
+    return search.ratio;
+  };
+  let best = looks[0] as Look;
+  for (let i = 0; i + 1 < looks.length; i++) {
+    const a = looks[i] as Look;
+    const b = looks[i + 1] as Look;
+    if (!(a.ratio > 0 && b.ratio <= 0)) continue;
+    const { translation: from } = a;
+    const top = signChange(ratioAt, from, a.ratio, b.translation, b.ratio, SOLVED);
+    const there = lookAt(search, top);
+    if (there.height > best.height) best = there;
   }
-  return { translation, height: highest };
+  return best;
 }
 
 /**
  * Where the contact first comes to the rim. Inside a bare sphere it moves straight outward, R/(R − r) as fast as the ball.
  */
-function rimContactOf(search: ContactSearch, { translations, onRim }: WaySamples): number {
-  const first = onRim.indexOf(1);
+function rimContactOf(search: ContactSearch, looks: readonly Look[]): number {
+  const first = looks.findIndex(({ onRim }) => onRim);
   if (first < 0) return Infinity;
   if (first === 0) return 0;
   if (search.hollowDecides)
@@ -113,7 +87,7 @@ function rimContactOf(search: ContactSearch, { translations, onRim }: WaySamples
     // Inside, the share of the way to the rim that is left.
     return search.onRim ? Math.max(0, pressedOut(search)) : Math.min(0, search.inside);
   };
-  const a = translations[first - 1] as number;
-  const b = translations[first] as number;
+  const a = looks[first - 1]?.translation ?? NaN;
+  const b = looks[first]?.translation ?? NaN;
   return signChange(pressed, a, pressed(a), b, pressed(b), SOLVED);
 }

@@ -21,9 +21,6 @@ interface FaceAndBall {
   readonly ballRadius: number;
 }
 
-// One draw for all runs, until the known fault below is mended: a free draw comes upon its like now and then.
-fc.configureGlobal({ seed: 3 });
-
 const pear = { kind: 'pear', width: 29, height: 39, upperWidth: 23 } as const;
 
 /** Faces of every kind that the numbers are held against the dense points on, with a ball. */
@@ -76,6 +73,12 @@ const reference: readonly (readonly [string, TestFace, number])[] = [
   ],
 ];
 
+/** What the map may leave to be found between its looks. */
+const HALF_A_PERCENT = 5e-3;
+
+/** By how much (rad) a peak may stand above looks that are far apart for a small ball on a steep lip. */
+const BETWEEN_LOOKS = 0.1;
+
 describe('directionMap', () => {
   test.each([
     ['ordinary', ordinarySocket],
@@ -127,13 +130,13 @@ describe('directionMap', () => {
     const dense = denseMap(oracleFace(input), ball, directions);
     rows.forEach((row, i) => {
       const other = dense[i];
-      const within = { relative: 5e-3 };
+      const within = { relative: HALF_A_PERCENT };
       expectClose(row.peakStabilityRatio, other?.peakStabilityRatio ?? NaN, within);
       expectClose(row.balanceStabilityAngle, other?.balanceStabilityAngle ?? NaN, within);
       expectClose(row.depth, other?.depth ?? NaN, within);
       expectClose(row.dislocationTranslation, other?.dislocationTranslation ?? NaN, within);
       expectClose(row.rimContactTranslation, other?.rimContactTranslation ?? NaN, {
-        relative: 5e-3,
+        relative: HALF_A_PERCENT,
         absolute: 0.01,
       });
     });
@@ -146,19 +149,19 @@ describe('directionMap', () => {
     const crest = row?.dislocationTranslation ?? NaN;
     const looks = Array.from({ length: 400 }, (_, i) => (crest * i) / 399);
     const path = pathOverFace(onFace, ballRadius, angle, looks);
-    const peak = Math.max(...path.map((at) => at.stabilityRatio));
+    const peak = Math.max(0, ...path.map((at) => at.stabilityRatio));
     const depth = Math.max(...path.map((at) => at.climb));
-    expect(Math.atan(Math.max(0, peak))).toBeLessThan((row?.balanceStabilityAngle ?? NaN) + 2e-3);
-    expect(row?.balanceStabilityAngle ?? NaN).toBeLessThan(Math.atan(Math.max(0, peak)) + 0.1);
-    expect(depth).toBeLessThan((row?.depth ?? NaN) + 1e-6);
+    const found = row?.peakStabilityRatio ?? NaN;
+    expect(peak).toBeLessThanOrEqual(found * (1 + HALF_A_PERCENT));
+    expect(Math.atan(found)).toBeLessThan(Math.atan(peak) + BETWEEN_LOOKS);
+    expect(depth).toBeLessThan((row?.depth ?? NaN) + 1e-9);
   }
 
   test('directionMap: no look along the way finds more than the map says', () => {
     fc.assert(fc.property(anyFaceAndBall, direction, expectNothingMore), { numRuns: 60 });
   });
 
-  // Known fault: beside a deep cut through a steep narrow lip the ratio peaks between two looks.
-  test.fails('directionMap: no look finds more, beside the cut of a steep lip', () => {
+  test('directionMap: no look finds more, beside the cut of a steep lip', () => {
     const input: TestFace = {
       outline: { kind: 'ellipse', width: 33.945361345049626, height: 32.44528420302874 },
       curvatureRadiusAP: 25.82649170407461,
@@ -200,8 +203,8 @@ describe('directionMap', () => {
         const usual = mapOf(60);
         for (const looks of [mapOf(300), mapOf([0.1, 3, 4, 8, 12, 1, 2, 5, 6, 7, 9, 10, 11, 40])]) {
           expectClose(looks?.depth ?? NaN, usual?.depth ?? NaN, { relative: 1e-6, absolute: 1e-6 });
-          expectClose(looks?.balanceStabilityAngle ?? NaN, usual?.balanceStabilityAngle ?? NaN, {
-            absolute: 2e-2,
+          expectClose(looks?.peakStabilityRatio ?? NaN, usual?.peakStabilityRatio ?? NaN, {
+            relative: HALF_A_PERCENT,
           });
         }
       }),
@@ -226,7 +229,7 @@ describe('directionMap', () => {
         });
         expectClose(back?.depth ?? NaN, there?.depth ?? NaN, { absolute: 1e-5 });
         expectClose(back?.balanceStabilityAngle ?? NaN, there?.balanceStabilityAngle ?? NaN, {
-          absolute: 1e-3,
+          relative: HALF_A_PERCENT,
         });
       }),
       { numRuns: 60 },

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { turnTo } from '../../../sims/geometry/contact-offer.ts';
 import { contactSearch } from '../../../sims/geometry/contact-search.ts';
+import { heightAt } from '../../../sims/geometry/face-shape.ts';
 import { settle } from '../../../sims/geometry/face-contact.ts';
 import { face, isOnFace, surfaceHeight } from '../../../sims/geometry/index.ts';
 import { reachOf } from '../../../sims/geometry/way-out.ts';
@@ -9,9 +10,6 @@ import { real } from './arbitraries.ts';
 import { expectClose } from './close.ts';
 import { denseContact, oracleFace } from './face-oracle.ts';
 import { anyFace, anyFaceAndBall, direction, type TestFace } from './faces.ts';
-
-// One draw for all runs, until the known fault in direction-map.test.ts is mended.
-fc.configureGlobal({ seed: 3 });
 
 /** Lets a ball down on a face by the module's search. */
 function settled(input: TestFace, ballRadius: number, angle: number, share: number) {
@@ -54,10 +52,36 @@ const pointed = fc
     return { input, ballRadius: reach * Math.min(a, b) * conformity };
   });
 
+/** mm. The rim is told by a cubic between half degrees, which near the tip of a pointed pear is off by half of this. */
+const ROUNDING = 1e-6;
+
+/** A steep narrow lip and a defect through it: where one contact hands over to another most often. */
+const brokenLip = anyFace.chain((input) =>
+  fc
+    .record({
+      labrum: fc.record({ height: real(0.5, 4), width: real(0.3, 2) }),
+      defect: fc.record({
+        direction,
+        depth: real(0.2, 0.28 * Math.min(input.outline.width, input.outline.height)),
+        kind: fc.constantFrom('cut' as const, 'segment' as const),
+        span: real(0.3, 2.5),
+      }),
+      conformity: real(0.2, 1.6),
+    })
+    .map(({ labrum, defect, conformity }) => ({
+      input: { ...input, labrum, defect },
+      ballRadius: Math.max(
+        3,
+        conformity * Math.min(input.curvatureRadiusAP, input.curvatureRadiusSI),
+      ),
+    })),
+);
+
 describe('settle', () => {
   test.each([
     ['any face', anyFaceAndBall, 150],
     ['low lips', lowLip, 100],
+    ['broken lips', brokenLip, 100],
     ['pointed pears, some of them bridged', pointed, 60],
   ] as const)('settle: no lower than the best of all points, on %s', (_, arbitrary, numRuns) => {
     fc.assert(
@@ -65,7 +89,7 @@ describe('settle', () => {
         const { search, translation } = settled(input, ballRadius, angle, share);
         const dense = denseContact(oracleFace(input), ballRadius, translation, angle);
         fc.pre(dense.height > -Infinity);
-        expect(search.height + ballRadius).toBeGreaterThan(dense.height - 5e-5);
+        expect(search.height + ballRadius).toBeGreaterThan(dense.height - ROUNDING);
       }),
       { numRuns },
     );
@@ -74,6 +98,7 @@ describe('settle', () => {
   test.each([
     ['any face', anyFaceAndBall],
     ['low lips', lowLip],
+    ['broken lips', brokenLip],
     ['pointed pears, some of them bridged', pointed],
   ] as const)('settle: as high as its contact bears it, on %s', (_, arbitrary) => {
     fc.assert(
@@ -94,6 +119,37 @@ describe('settle', () => {
         const slope = (dx * Math.cos(angle) + dy * Math.sin(angle)) / drop;
         expectClose(search.ratio, slope, { absolute: 1e-5, relative: 1e-5 });
       }),
+    );
+  });
+
+  test.each([
+    ['any face', anyFaceAndBall],
+    ['low lips', lowLip],
+    ['broken lips', brokenLip],
+    ['pointed pears, some of them bridged', pointed],
+  ] as const)('settle: no contact found nearby would bear it higher, on %s', (_, arbitrary) => {
+    fc.assert(
+      fc.property(arbitrary, direction, ({ input, ballRadius }, angle) => {
+        const onFace = face(input);
+        const search = contactSearch(onFace, ballRadius);
+        turnTo(search, angle);
+        const step = reachOf(search) / 199;
+        const path = Array.from({ length: 200 }, (__, i) => {
+          settle(search, i * step);
+          const { x, y, height } = search;
+          const [cx, cy] = [i * step * Math.cos(angle), i * step * Math.sin(angle)];
+          return { x, y, cx, cy, z: heightAt(onFace, x, y), height };
+        }).filter(({ height }) => height > -Infinity);
+        path.forEach(({ height, cx, cy }, i) => {
+          const near = path.slice(Math.max(0, i - 10), i + 11);
+          const borne = near.map(({ x, y, z }) => {
+            const under = ballRadius ** 2 - (x - cx) ** 2 - (y - cy) ** 2;
+            return under > 0 ? z + Math.sqrt(under) - ballRadius : -Infinity;
+          });
+          expect(height).toBeGreaterThan(Math.max(...borne) - ROUNDING);
+        });
+      }),
+      { numRuns: 60 },
     );
   });
 

@@ -13,9 +13,6 @@ import { expectClose } from './close.ts';
 import { anyFaceAndBall, direction, wornPear } from './faces.ts';
 import { roundFace } from './round-face.ts';
 
-// One draw for all runs, until the known fault in direction-map.test.ts is mended.
-fc.configureGlobal({ seed: 3 });
-
 describe('pathOverFace', () => {
   test.each([
     ['ordinary', ordinarySocket],

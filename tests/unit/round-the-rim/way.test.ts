@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { directionMap, pathOverFace, surfaceHeight } from '../../../sims/geometry/index.ts';
 import { seatOn } from '../../../sims/benches/round-the-rim/seat.ts';
+import type { RimShape } from '../../../sims/benches/round-the-rim/setting.ts';
 import { soundShape } from '../../../sims/benches/round-the-rim/sound-shape.ts';
 import { eightDirections, rimTable } from '../../../sims/benches/round-the-rim/table.ts';
 import {
@@ -126,28 +127,28 @@ describe('the map', () => {
     }
   });
 
-  test('gives the ratios of a look five times as close, to three hundredths', () => {
-    fc.assert(
-      fc.property(anyShape, (asked) => {
-        const sound = soundShape(asked);
-        const { rows } = mapOf(sound);
-        const close = directionMap(sound.face, sound.ballRadius, {
-          directions: rows.map(({ direction }) => direction),
-          translations: 300,
-        });
-        rows.forEach(({ peakStabilityRatio }, i) => {
-          const apart = Math.abs(peakStabilityRatio - (close[i]?.peakStabilityRatio ?? NaN));
-          expect(apart).toBeLessThan(0.03);
-        });
-      }),
-      // One draw for all runs, until the face below is mended as well.
-      { numRuns: 25, seed: 1 },
-    );
+  /** What the map may leave to be found between its looks. */
+  const HALF_A_PERCENT = 5e-3;
+
+  function expectNothingNearer(asked: RimShape): void {
+    const sound = soundShape(asked);
+    const { rows } = mapOf(sound);
+    const close = directionMap(sound.face, sound.ballRadius, {
+      directions: rows.map(({ direction }) => direction),
+      translations: 300,
+    });
+    rows.forEach(({ peakStabilityRatio }, i) => {
+      const nearer = close[i]?.peakStabilityRatio ?? NaN;
+      expect(Math.abs(peakStabilityRatio - nearer)).toBeLessThanOrEqual(HALF_A_PERCENT * nearer);
+    });
+  }
+
+  test('gives the ratios of a look five times as close, to half a percent', () => {
+    fc.assert(fc.property(anyShape, expectNothingNearer), { numRuns: 25 });
   });
 
-  // Known fault: one face in some hundreds, with a narrow steep lip and a cut, has a peak that the looks step over.
-  test.fails('misses a narrow peak beside the cut of a steep lip', () => {
-    const sound = soundShape(
+  test('does so beside the cut of a steep lip', () => {
+    expectNothingNearer(
       shapeWith({
         outline: 'pear',
         height: 31.2,
@@ -165,15 +166,6 @@ describe('the map', () => {
         ballDiameter: 41.6,
       }),
     );
-    const { rows } = mapOf(sound);
-    const close = directionMap(sound.face, sound.ballRadius, {
-      directions: rows.map(({ direction }) => direction),
-      translations: 300,
-    });
-    rows.forEach(({ peakStabilityRatio }, i) => {
-      const apart = Math.abs(peakStabilityRatio - (close[i]?.peakStabilityRatio ?? NaN));
-      expect(apart).toBeLessThan(0.03);
-    });
   });
 });
 
