@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import {
   balanceStabilityAngle,
   directionMap,
@@ -15,6 +15,9 @@ import { denseMap } from './dense-map.ts';
 import { oracleFace } from './face-oracle.ts';
 import { anyFaceAndBall, direction, wornPear, type TestFace } from './faces.ts';
 import { roundFace } from './round-face.ts';
+
+// Many faces are drawn, and the machine may be busy with other things.
+vi.setConfig({ testTimeout: 30_000 });
 
 interface FaceAndBall {
   readonly input: TestFace;
@@ -75,6 +78,9 @@ const reference: readonly (readonly [string, TestFace, number])[] = [
 
 /** What the map may leave to be found between its looks. */
 const HALF_A_PERCENT = 5e-3;
+
+/** A ratio, or its angle, that holds nothing. */
+const NOTHING = 1e-5;
 
 /** By how much (rad) a peak may stand above looks that are far apart for a small ball on a steep lip. */
 const BETWEEN_LOOKS = 0.1;
@@ -152,7 +158,7 @@ describe('directionMap', () => {
     const peak = Math.max(0, ...path.map((at) => at.stabilityRatio));
     const depth = Math.max(...path.map((at) => at.climb));
     const found = row?.peakStabilityRatio ?? NaN;
-    expect(peak).toBeLessThanOrEqual(found * (1 + HALF_A_PERCENT));
+    expect(peak).toBeLessThanOrEqual(found * (1 + HALF_A_PERCENT) + NOTHING);
     expect(Math.atan(found)).toBeLessThan(Math.atan(peak) + BETWEEN_LOOKS);
     expect(depth).toBeLessThan((row?.depth ?? NaN) + 1e-9);
   }
@@ -205,6 +211,7 @@ describe('directionMap', () => {
           expectClose(looks?.depth ?? NaN, usual?.depth ?? NaN, { relative: 1e-6, absolute: 1e-6 });
           expectClose(looks?.peakStabilityRatio ?? NaN, usual?.peakStabilityRatio ?? NaN, {
             relative: HALF_A_PERCENT,
+            absolute: NOTHING,
           });
         }
       }),
@@ -230,6 +237,7 @@ describe('directionMap', () => {
         expectClose(back?.depth ?? NaN, there?.depth ?? NaN, { absolute: 1e-5 });
         expectClose(back?.balanceStabilityAngle ?? NaN, there?.balanceStabilityAngle ?? NaN, {
           relative: HALF_A_PERCENT,
+          absolute: NOTHING,
         });
       }),
       { numRuns: 60 },
