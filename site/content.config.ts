@@ -46,7 +46,7 @@ export const collections = {
       /** Day the text was last changed, as it stands on the printed sheet. */
       written: z.coerce.date(),
       /** For staff: what its bench computes, and which of its statements are worked out where. */
-      behind: z.string().optional(),
+      behind: z.string(),
       /** For the last card and the sheet. */
       questions: z.array(z.string()).min(3),
     }),

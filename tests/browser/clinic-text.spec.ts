@@ -1,5 +1,9 @@
 import type { Page } from '@playwright/test';
+import { everySentence as ofForceAndArc } from '../../sims/benches/force-and-arc/simple-words.ts';
+import { everySentence as ofPressurePrint } from '../../sims/benches/pressure-print/simple-words.ts';
 import { everySentence as ofPushBench } from '../../sims/benches/push-bench/simple-words.ts';
+import { everySentence as ofRoundTheRim } from '../../sims/benches/round-the-rim/simple-words.ts';
+import { everySentence as ofRoundTheRim } from '../../sims/benches/round-the-rim/simple-words.ts';
 import { patientBlocks } from '../../site/clinic/patient-text.ts';
 import {
   countText,
@@ -14,6 +18,10 @@ import { expect, test } from './support/test.ts';
 /** All that the bench of a lesson can say. */
 const saidByBench: Readonly<Record<string, readonly string[]>> = {
   'clinic/01-ball-and-cup/': ofPushBench,
+  'clinic/03-depth-and-direction/': ofRoundTheRim,
+  'clinic/04-mismatch/': ofPressurePrint,
+  'clinic/05-direction-of-force/': ofForceAndArc,
+  'clinic/03-depth-and-direction/': ofRoundTheRim,
 };
 const LONGEST_SENTENCE = 15;
 const MOST_SENTENCES_A_CARD = 3;
