@@ -3,7 +3,6 @@ import { everySentence as ofForceAndArc } from '../../sims/benches/force-and-arc
 import { everySentence as ofPressurePrint } from '../../sims/benches/pressure-print/simple-words.ts';
 import { everySentence as ofPushBench } from '../../sims/benches/push-bench/simple-words.ts';
 import { everySentence as ofRoundTheRim } from '../../sims/benches/round-the-rim/simple-words.ts';
-import { everySentence as ofRoundTheRim } from '../../sims/benches/round-the-rim/simple-words.ts';
 import { patientBlocks } from '../../site/clinic/patient-text.ts';
 import {
   countText,
@@ -21,7 +20,6 @@ const saidByBench: Readonly<Record<string, readonly string[]>> = {
   'clinic/03-depth-and-direction/': ofRoundTheRim,
   'clinic/04-mismatch/': ofPressurePrint,
   'clinic/05-direction-of-force/': ofForceAndArc,
-  'clinic/03-depth-and-direction/': ofRoundTheRim,
 };
 const LONGEST_SENTENCE = 15;
 const MOST_SENTENCES_A_CARD = 3;

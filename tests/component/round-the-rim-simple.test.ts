@@ -17,11 +17,11 @@ beforeEach(async () => {
 
 test('a worn edge lets the ball slip that way, and a whole one holds it', async () => {
   await render(Simple, { resetOn: RESET });
-  await expect.element(words()).toHaveTextContent(waiting);
+  await expect.element(words()).toHaveTextContent(waiting('gentle'));
   await page.getByRole('button', { name: 'Push the ball: Front' }).click();
   await expect.element(words()).toHaveTextContent(outcomeOf('front', 'nowhere', true));
   await page.getByRole('radio', { name: 'Worn front' }).click();
-  await expect.element(words()).toHaveTextContent(waiting);
+  await expect.element(words()).toHaveTextContent(waiting('gentle'));
   await page.getByRole('button', { name: 'Push the ball: Front' }).click();
   await expect.element(words()).toHaveTextContent(outcomeOf('front', 'front', false));
   await page.getByRole('button', { name: 'Push the ball: Back' }).click();
@@ -34,7 +34,7 @@ test('it goes back to how it began when the page asks', async () => {
   await page.getByRole('radio', { name: 'Strong push' }).click();
   await page.getByRole('button', { name: 'Push the ball: Up' }).click();
   window.dispatchEvent(new Event(RESET));
-  await expect.element(words()).toHaveTextContent(waiting);
+  await expect.element(words()).toHaveTextContent(waiting('gentle'));
   await expect.element(page.getByRole('radio', { name: 'Whole' })).toBeChecked();
   await expect.element(page.getByRole('radio', { name: 'Gentle push' })).toBeChecked();
 });

@@ -45,8 +45,12 @@ export const pushes: readonly {
   { name: 'strong', text: 'Strong push', ratio: 0.45 },
 ];
 
-export const waiting = 'Touch an arrow to push the ball.';
 export const underWay = 'Watch the ball.';
+
+/** What to do next. */
+export function waiting(push: PushName): string {
+  return `Touch an arrow for a ${push} push.`;
+}
 
 /** What came of a push, in plain words. */
 export function outcomeOf(way: PushWay, worn: WornPlace, isHeld: boolean): string {
@@ -68,7 +72,7 @@ export function cutWords(way: PushWay, worn: WornPlace): string {
 
 /** Everything the bench can ever say, to be checked for how hard it is to read. */
 export const everySentence: readonly string[] = [
-  waiting,
+  ...pushes.map(({ name }) => waiting(name)),
   underWay,
   ...wornPlaces.flatMap(({ name: worn }) => [
     faceWords(worn),
