@@ -174,6 +174,21 @@ test('a simulated ball outside the arc goes over, and a force that does not pres
     .toContain('no trial to run');
 });
 
+test('worn flat under a finger, it goes on answering', async () => {
+  await render(Bench, { initial: { version: 0 } });
+  const depth = slider('Depth').element();
+  depth.focus();
+  await userEvent.keyboard('{Home}');
+  await expect.poll(() => valueOf('Depth')).toBe(0);
+  expect(shown()).toContain('over at 0.0°');
+  version().element().focus();
+  await userEvent.keyboard('{ArrowRight}');
+  await expect.poll(state).toBe('over the rim');
+  depth.focus();
+  await userEvent.keyboard('{End}');
+  await expect.poll(state).toBe('off-centre');
+});
+
 test('without a pull it says so and draws no arrow', async () => {
   const none = { frontCuffSize: 0, backCuffSize: 0, othersSize: 0 };
   await render(Bench, { initial: none });
