@@ -36,6 +36,7 @@ async function walk(
   const topic = page.locator(`a.topic[href$="${route}"]`);
   const title = await topic.locator('strong').innerText();
   await tap(topic);
+  await page.waitForURL(`**/${route}`, { waitUntil: 'load' });
   const heading = page.getByRole('heading', { level: 2 });
   const cards = await page.locator('.card').count();
   for (let i = 1; i <= cards; i++) {
@@ -43,9 +44,13 @@ async function walk(
     if (i > 1) await expect(heading).toBeFocused();
     if ((await page.locator('.card:visible .simple').count()) > 0) {
       const simple = await bench(page);
-      const before = await simple.locator('.outcome').innerText();
-      await tap(simple.locator('label, button.push').last());
-      await expect(simple.locator('.outcome')).not.toHaveText(before);
+      const before = await simple.innerText();
+      await tap(
+        simple
+          .locator('label:not(:has(:checked)), button:not([aria-disabled="true"]):visible')
+          .last(),
+      );
+      await expect.poll(() => simple.innerText()).not.toBe(before);
     }
     await tap(turn(i < cards ? 'Next' : 'Take it home'));
   }
