@@ -14,6 +14,8 @@ export default defineConfig({
   optimizeDeps: { include: ['vitest-browser-svelte', 'svelte'] },
   test: {
     allowOnly: false,
+    // A test that draws many faces takes its time on a machine that is busy with other things.
+    testTimeout: 30_000,
     projects: [
       {
         extends: true,

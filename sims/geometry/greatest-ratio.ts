@@ -7,7 +7,10 @@ const WORTH = 1e-4;
 const CLOSEST = 1e-6;
 
 /** Share of the greatest ratio by which one may at most be higher between looks on one smooth stretch. */
-const TRUSTED = 0.02;
+const TRUSTED = 0.01;
+
+/** Share of the greatest ratio by which the one between may lie off the straight line there. */
+const TRUSTED_BEND = 0.004;
 
 /**
  * The greatest stability ratio between the middle and the crest.
@@ -35,7 +38,11 @@ export function greatestRatio(
     if (bound <= greatest + WORTH * Math.abs(greatest) || width < CLOSEST) return;
     const jump = jumpBetween(a, b);
     const between = note(lookAt(jump ?? a.translation + width / 2));
-    if (bound <= greatest * (1 + TRUSTED) && isOneStretch(a, between, b)) {
+    const isTrusted =
+      bound <= greatest * (1 + TRUSTED) &&
+      isOneStretch(a, between, b) &&
+      bendOf(a, between, b) <= TRUSTED_BEND * greatest;
+    if (isTrusted) {
       const top = topOf(a, between, b);
       if (top !== undefined) note(lookAt(top));
       return;
@@ -96,6 +103,12 @@ const AMID = 0.2;
 
 /** Share of the contact's way. */
 const EVEN = 0.1;
+
+/** How far the ratio between two looks lies off the straight line from one to the other. */
+function bendOf(a: Look, between: Look, b: Look): number {
+  const share = (between.translation - a.translation) / (b.translation - a.translation);
+  return Math.abs(between.ratio - a.ratio - share * (b.ratio - a.ratio));
+}
 
 /** Where a parabola through three looks is highest, if that is between them. */
 function topOf(a: Look, between: Look, b: Look): number | undefined {

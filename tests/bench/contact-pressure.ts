@@ -5,6 +5,7 @@ import {
   type ContactSurface,
 } from '../../sims/mechanics/index.ts';
 import { median, rounded, table } from './table.ts';
+import { times } from './times.ts';
 
 /** Milliseconds a map may take, so that a drag stays live. */
 const GOAL = 4;
@@ -42,11 +43,11 @@ export function contactPressureBench(): string {
   const rows = surfaces.map(([name, surface, reach]) => {
     const question = { ...surface, ballRadius: 24, ...layer, compressiveLoad: 500, direction: 0.4 };
     let patches = 0;
-    const map = times(RUNS, (part) => {
+    const map = times(RUNS, WARM_UP, (part) => {
       patches = contactPressure({ ...question, translation: part * reach }).patches.length;
     });
     const translations = Array.from({ length: 60 }, (_, i) => (i * reach) / 59);
-    const curve = times(12, () => void elasticStabilityCurve({ ...question, translations }));
+    const curve = times(12, 12, () => void elasticStabilityCurve({ ...question, translations }));
     const middle = median(map);
     return [
       name,
@@ -62,14 +63,4 @@ export function contactPressureBench(): string {
     ['surface', 'patches', 'median ms', 'least ms', 'of goal', 'curve of 60 ms'],
     rows,
   );
-}
-
-/** Times of so many runs after warming up, ms. The run is told how far on it is, 0 to 1. */
-function times(runs: number, run: (part: number) => void): readonly number[] {
-  for (let i = 0; i < Math.min(WARM_UP, runs); i++) run((i % 10) / 10);
-  return Array.from({ length: runs }, (_, i) => {
-    const start = performance.now();
-    run(i / runs);
-    return performance.now() - start;
-  });
 }

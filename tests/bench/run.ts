@@ -1,10 +1,16 @@
 import { cpus, loadavg } from 'node:os';
 import { contactPressureBench } from './contact-pressure.ts';
+import { directionMapBench } from './direction-map.ts';
 import { pagesBench } from './pages.ts';
 import { physicsBench } from './physics.ts';
 
-/** `npm run bench [physics|contact|pages]`: all tables, or one. Needs a built site for the pages. */
-const benches = { physics: physicsBench, contact: contactPressureBench, pages: pagesBench };
+/** `npm run bench [physics|map|contact|pages]`: all tables, or one. Needs a built site for the pages. */
+const benches = {
+  physics: physicsBench,
+  map: directionMapBench,
+  contact: contactPressureBench,
+  pages: pagesBench,
+};
 const named = process.argv.slice(2);
 
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'processor'}`);

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   balanceStabilityAngle,
   directionMap,
@@ -15,9 +15,6 @@ import { denseMap } from './dense-map.ts';
 import { oracleFace } from './face-oracle.ts';
 import { anyFaceAndBall, direction, wornPear, type TestFace } from './faces.ts';
 import { roundFace } from './round-face.ts';
-
-// Many faces are drawn, and the machine may be busy with other things.
-vi.setConfig({ testTimeout: 30_000 });
 
 interface FaceAndBall {
   readonly input: TestFace;

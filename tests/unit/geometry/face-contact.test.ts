@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { turnTo } from '../../../sims/geometry/contact-offer.ts';
 import { contactSearch } from '../../../sims/geometry/contact-search.ts';
 import { heightAt } from '../../../sims/geometry/face-shape.ts';
@@ -10,9 +10,6 @@ import { real } from './arbitraries.ts';
 import { expectClose } from './close.ts';
 import { denseContact, oracleFace } from './face-oracle.ts';
 import { anyFace, anyFaceAndBall, direction, type TestFace } from './faces.ts';
-
-// Many faces are drawn, and the machine may be busy with other things.
-vi.setConfig({ testTimeout: 30_000 });
 
 /** Lets a ball down on a face by the module's search. */
 function settled(input: TestFace, ballRadius: number, angle: number, share: number) {

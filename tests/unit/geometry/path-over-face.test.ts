@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   climbAt,
   directionMap,
@@ -12,9 +12,6 @@ import { deepSocket, fraction, ordinarySocket, pairOf, real } from './arbitrarie
 import { expectClose } from './close.ts';
 import { anyFaceAndBall, direction, wornPear } from './faces.ts';
 import { roundFace } from './round-face.ts';
-
-// Many faces are drawn, and the machine may be busy with other things.
-vi.setConfig({ testTimeout: 30_000 });
 
 describe('pathOverFace', () => {
   test.each([

@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, test, vi } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import type { ManifoldToplevel } from 'manifold-3d';
 import { turnTo } from '../../../sims/geometry/contact-offer.ts';
 import { contactSearch } from '../../../sims/geometry/contact-search.ts';
@@ -7,9 +7,6 @@ import { directionMap, face, pathOverFace } from '../../../sims/geometry/index.t
 import { expectClose } from './close.ts';
 import { wornPear, type TestFace } from './faces.ts';
 import { loadKernel, restingHeight, solidFace, type SolidFace } from './solid-face.ts';
-
-// Many faces are drawn, and the machine may be busy with other things.
-vi.setConfig({ testTimeout: 30_000 });
 
 const pear = { kind: 'pear', width: 29, height: 39, upperWidth: 23 } as const;
 

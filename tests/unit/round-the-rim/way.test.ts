@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { directionMap, pathOverFace, surfaceHeight } from '../../../sims/geometry/index.ts';
 import { seatOn } from '../../../sims/benches/round-the-rim/seat.ts';
 import type { RimShape } from '../../../sims/benches/round-the-rim/setting.ts';
@@ -15,9 +15,6 @@ import {
 } from '../../../sims/benches/round-the-rim/way.ts';
 import { csvText } from '../../../sims/figures/csv.ts';
 import { anyShape, shapeWith } from './shapes.ts';
-
-// Many faces are drawn, and the machine may be busy with other things.
-vi.setConfig({ testTimeout: 30_000 });
 
 /** mm, at the seven pixels a millimetre that the section is drawn with at its largest. */
 const THIRD_OF_A_PIXEL = 0.05;
