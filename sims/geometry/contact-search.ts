@@ -83,7 +83,9 @@ export interface FoundMaxima {
 function isBowed({ x, rays }: RimSamples, r: number): boolean {
   return x.some((_, i) => {
     const bow = ofRay(rays, i, BOW);
-    return bow * ofRay(rays, i, HALF) ** 2 > DEEP || 2 * bow * r * ofRay(rays, i, EASE) > TIGHT;
+    const depth = bow * ofRay(rays, i, HALF) ** 2;
+    const share = 2 * bow * r * ofRay(rays, i, EASE);
+    return depth > DEEP || share > TIGHT || depth * share * share > UNSURE;
   });
 }
 
@@ -91,7 +93,10 @@ function isBowed({ x, rays }: RimSamples, r: number): boolean {
 const DEEP = 0.25;
 
 /** Share of the ball's own curvature. */
-const TIGHT = 0.5;
+const TIGHT = 0.7;
+
+/** About how much a height told by the chord may be off, mm. */
+const UNSURE = 0.05;
 
 /** More local maxima along a rim than any face has. */
 const ROOM = 64;

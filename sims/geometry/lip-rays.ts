@@ -1,6 +1,8 @@
-import { heightAt, type FaceShape } from './face-shape.ts';
+import type { FaceShape } from './face-shape.ts';
+import { labrumRise } from './labrum.ts';
 import { polarRadius } from './polar-table.ts';
 import type { RimRun } from './rim-samples.ts';
+import { surfaceZ } from './two-radius-surface.ts';
 
 /**
  * The labral lip on the ray to every place of the rim, by the chord across it: what a search for contacts looks at first.
@@ -45,13 +47,21 @@ export function lipRays(shape: FaceShape, places: Places, runs: readonly RimRun[
   return rays;
 }
 
-function layRay(rays: LipRays, shape: FaceShape, { x, y, z }: Places, i: number): void {
+function layRay(
+  rays: LipRays,
+  { curve, labrum, curvatureRadiusAP, curvatureRadiusSI }: FaceShape,
+  { x, y, z }: Places,
+  i: number,
+): void {
   const angle = Math.atan2(y[i] ?? 0, x[i] ?? 0);
   const cosine = Math.cos(angle);
   const sine = Math.sin(angle);
   const edge = Math.hypot(x[i] ?? 0, y[i] ?? 0);
-  const heightOf = (d: number): number => heightAt(shape, d * cosine, d * sine);
-  const inner = polarRadius(shape.curve, angle).radius - (shape.labrum?.width ?? 0);
+  const { radius } = polarRadius(curve, angle);
+  const heightOf = (d: number): number =>
+    surfaceZ(1 / curvatureRadiusAP, 1 / curvatureRadiusSI, d * cosine, d * sine) +
+    labrumRise(labrum, radius, d);
+  const inner = radius - (labrum?.width ?? 0);
   // Where a cut leaves the lip there is none inward of it: the slope is then that a little further out.
   const across = Math.max(edge - inner, NARROWEST * edge);
   const half = across / 2;

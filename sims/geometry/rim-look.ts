@@ -71,7 +71,7 @@ function lookAlongLip(search: ContactSearch, from: number, to: number, stride: n
       const bow = rays[n + BOW] as number;
       // Where the slope of the lip itself is tangent the ball stands a little higher.
       const share = 2 * bow * section * (rays[n + EASE] as number);
-      const gain = bow * off * off * share * (1 + share);
+      const gain = (bow * off * off * share) / (1 - share);
       looked[i] =
         level + section * (rays[n + SECANT] as number) - bow * (half * half - off * off) + gain;
     } else {
