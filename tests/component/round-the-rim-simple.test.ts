@@ -52,7 +52,7 @@ test('every button is large enough for a thumb', async () => {
 test('on stage the rose waits for the first act, and each act brings its own face', async () => {
   const acts = [rimAct('whole bone', 'bone'), rimAct('front worn', 'worn')] as const;
   await render(OnStage, { acts });
-  const shown = () => document.querySelector('.side p b')?.textContent;
+  const shown = () => document.querySelector('.now td')?.textContent;
   const rows = [...document.querySelectorAll<HTMLElement>('.build')];
   expect(rows).toHaveLength(2);
   expect(shown()).toBe('?');
