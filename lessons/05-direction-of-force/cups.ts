@@ -116,6 +116,24 @@ export const STILL = { width: 320, height: 332, ceiling: 450 } as const;
 /** A turn beyond the deep cup's arc, degrees. */
 export const BEYOND = 35;
 
+/**
+ * How far the push the shallow cup holds forward strays from a straight line while its version goes from one end of the
+ * laboratory’s range to the other, as a share of the whole change.
+ */
+export const strays = ((): number => {
+  const [from, to] = [
+    -factValue('anteversion-out-by-itself'),
+    factValue('retroversion-out-by-itself'),
+  ];
+  const held = (version: number): number => Math.tan(shallowCup.halfArc + radians(version));
+  const change = held(to) - held(from);
+  const offLine = Array.from({ length: 101 }, (_, i) => {
+    const share = i / 100;
+    return Math.abs(held(from + share * (to - from)) - (held(from) + share * change));
+  });
+  return Math.max(...offLine) / change;
+})();
+
 /** Ends of the confidence interval of the odds of bone loss. */
 export const odds = factRange('retroversion-osteolysis-odds');
 
