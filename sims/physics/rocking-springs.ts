@@ -1,0 +1,122 @@
+import type { Fading } from '../mechanics/index.ts';
+import type { PlaneSpring } from './rocking-plane.ts';
+
+/** How a rigid body lies or moves in the plane: displacement of its origin, mm, and small turn from x toward z, rad. */
+export interface PlanePose {
+  readonly x: number;
+  readonly z: number;
+  readonly turn: number;
+}
+
+/** Forces on the body, N, and their moment about the origin, N·mm, turning from x toward z. */
+export interface PlaneForce {
+  readonly x: number;
+  readonly z: number;
+  readonly moment: number;
+}
+
+/** What the springs answer. */
+export interface SpringAnswer extends PlaneForce {
+  /** Power with which they stiffen against the movement, N·mm/s²: v · K v. */
+  readonly stiffening: number;
+}
+
+/** The springs with what they remember: slip, mm, all the way slipped to and fro, mm, and the strength left, N. */
+export interface SpringMemory {
+  readonly springs: readonly PlaneSpring[];
+  readonly slips: Float64Array;
+  readonly ways: Float64Array;
+  readonly strengths: Float64Array;
+}
+
+export function freshSprings(springs: readonly PlaneSpring[]): SpringMemory {
+  return {
+    springs,
+    slips: new Float64Array(springs.length),
+    ways: new Float64Array(springs.length),
+    strengths: Float64Array.from(springs, ({ strength }) => strength),
+  };
+}
+
+/** Displacement of a place of the body along x and z. */
+export function displacementAt(
+  { x, z, turn }: PlanePose,
+  at: { readonly x: number; readonly z: number },
+): { readonly x: number; readonly z: number } {
+  return { x: x - turn * at.z, z: z + turn * at.x };
+}
+
+/** Separation of a spring along its normal, mm. */
+export function gapOf(spring: PlaneSpring, pose: PlanePose): number {
+  const { x, z } = displacementAt(pose, spring.at);
+  return spring.normal.x * x + spring.normal.z * z;
+}
+
+/** Pull of spring i at a gap with the slip it has, N; negative where it presses. */
+export function pullOf(memory: SpringMemory, i: number, gap: number): number {
+  const spring = memory.springs[i];
+  if (spring === undefined) return 0;
+  const { stiffness, tension } = spring;
+  if (tension === 'elastic') return stiffness * gap;
+  if (tension === 'none') return gap < 0 ? stiffness * gap : 0;
+  const strength = memory.strengths[i] ?? 0;
+  const held = stiffness * (Math.max(0, gap) - (memory.slips[i] ?? 0));
+  return Math.max(-strength, Math.min(strength, held)) + stiffness * Math.min(0, gap);
+}
+
+/**
+ * The forces of all springs on the body in a pose, moving at a velocity.
+ *
+ * A spring without tension carries a press only, and stands against movement along its face only while it is closed. A
+ * `limited` one is a spring with a slider in line with it: what it pulls beyond its strength moves the slider, which
+ * stays where it was moved to. It is pressed home without slipping.
+ */
+export function springAnswer(
+  memory: SpringMemory,
+  pose: PlanePose,
+  velocity: PlanePose,
+): SpringAnswer {
+  let [x, z, moment, stiffening] = [0, 0, 0, 0];
+  memory.springs.forEach((spring, i) => {
+    const { at, normal, stiffness, sideStiffness, tension } = spring;
+    const [movedX, movedZ] = [pose.x - pose.turn * at.z, pose.z + pose.turn * at.x];
+    const [rateX, rateZ] = [velocity.x - velocity.turn * at.z, velocity.z + velocity.turn * at.x];
+    const gap = normal.x * movedX + normal.z * movedZ;
+    const rate = normal.x * rateX + normal.z * rateZ;
+    const slipped = tension === 'limited' && slide(memory, i, gap);
+    const pull = pullOf(memory, i, gap);
+    let [forceX, forceZ] = [-pull * normal.x, -pull * normal.z];
+    const isBearing = tension === 'none' ? gap < 0 : !slipped;
+    if (isBearing) stiffening += stiffness * rate * rate;
+    if (sideStiffness > 0 && (tension !== 'none' || gap <= 0)) {
+      forceX -= sideStiffness * (movedX - normal.x * gap);
+      forceZ -= sideStiffness * (movedZ - normal.z * gap);
+      stiffening += sideStiffness * (rateX * rateX + rateZ * rateZ - rate * rate);
+    }
+    x += forceX;
+    z += forceZ;
+    moment += at.x * forceZ - at.z * forceX;
+  });
+  return { x, z, moment, stiffening };
+}
+
+/** Moves the slider of spring i as far as its strength asks; tells whether it moved. */
+function slide(memory: SpringMemory, i: number, gap: number): boolean {
+  const stiffness = memory.springs[i]?.stiffness ?? 0;
+  if (stiffness === 0) return false;
+  const [slip, give] = [memory.slips[i] ?? 0, (memory.strengths[i] ?? 0) / stiffness];
+  const open = Math.max(0, gap);
+  const next = Math.max(open - give, Math.min(open + give, slip));
+  if (next === slip) return false;
+  memory.slips[i] = next;
+  memory.ways[i] = (memory.ways[i] ?? 0) + Math.abs(next - slip);
+  return true;
+}
+
+/** Takes from the strengths what the way slipped so far has worn off. */
+export function fade({ springs, ways, strengths }: SpringMemory, { residual, over }: Fading): void {
+  springs.forEach(({ strength }, i) => {
+    const left = residual + (1 - residual) * Math.exp(-(ways[i] ?? 0) / over);
+    strengths[i] = strength * left;
+  });
+}
