@@ -31,7 +31,21 @@ export interface Layout {
   readonly profile: Box;
   readonly curves: Readonly<Record<CurveName, Box>>;
   /** Translation, mm, in each of the curves' boxes. */
-  readonly translation: (name: CurveName) => ScaleLinear<number, number>;
+  readonly translation: Readonly<Record<CurveName, ScaleLinear<number, number>>>;
+}
+
+/** A layout but for the detail, which follows the print; it stays while the ball slides. */
+export type Frame = Omit<Layout, 'detail'> & { readonly detailBox: Box };
+
+/** All that a frame depends on, in CSS pixels and mm. */
+export interface FrameMeasures {
+  readonly width: number;
+  /** Half of what a section shows. */
+  readonly half: number;
+  readonly depth: number;
+  readonly thickness: number;
+  /** Greatest translation. */
+  readonly reach: number;
 }
 
 /** What a place of the detail is drawn on, as a token: the face, or the paper beyond its rim. */
@@ -56,18 +70,58 @@ const LEAST_ABOVE = 11;
 const ARROW_ROOM = 5;
 const GUTTER = 1.6;
 
+/** Room is given out in such steps, mm, so that a frame stays while a socket changes a little. */
+const STEP = 2;
+const inSteps = (value: number): number => Math.ceil(value / STEP) * STEP;
+
+/** What the frame for a print depends on, in a place so wide. */
+export function measuresOf({ pair, layer }: Print, width: number): FrameMeasures {
+  const { socket } = pair;
+  const { thickness } = layer;
+  const spread = (socket.curvatureRadius + thickness) * Math.sin(socket.halfArc);
+  return {
+    width,
+    half: inSteps(Math.max(socket.width / 2 + BESIDE, spread + BACKING)),
+    depth: inSteps(socket.depth),
+    thickness,
+    reach: socket.width / 2,
+  };
+}
+
 export function layoutFor(print: Print, width: number): Layout {
+  return withDetail(frameFor(measuresOf(print, width)), print);
+}
+
+/** A frame with the detail where the print is. */
+export function withDetail(frame: Frame, print: Print): Layout {
+  const { detailBox: box } = frame;
+  const window = detailWindow(print, box);
+  return {
+    ...frame,
+    detail: {
+      box,
+      window,
+      view: createView({
+        width: box.right - box.left,
+        height: box.bottom - box.top,
+        scale: window.scale,
+        origin: {
+          x: (box.left + box.right) / 2 - window.x * window.scale,
+          y: (box.top + box.bottom) / 2,
+        },
+      }),
+    },
+  };
+}
+
+export function frameFor({ width, half, depth, thickness, reach }: FrameMeasures): Frame {
   const size = width < NARROW ? 13 : 15;
   const isWide = width >= WIDE;
   const column = isWide ? Math.round((width - size * GUTTER) / 2) : width;
   const second = isWide ? width - column : 0;
-  const { socket } = print.pair;
-  const { thickness } = print.layer;
-  const spread = (socket.curvatureRadius + thickness) * Math.sin(socket.halfArc);
-  const half = Math.max(socket.width / 2 + BESIDE, spread + BACKING);
   const scale = column / 2 / half;
   const thick = thickness + BACKING;
-  const above = Math.max(LEAST_ABOVE, socket.depth + (ARROW_ROOM * size) / scale);
+  const above = Math.max(LEAST_ABOVE, depth + (ARROW_ROOM * size) / scale);
   const title = size * 1.9;
 
   const sectionBox = box(0, column, title, (above + thick) * scale);
@@ -78,7 +132,6 @@ export function layoutFor(print: Print, width: number): Layout {
   const axis = size * 3;
   const detailHeight = isWide ? left - detailTop - title - profileHeight - axis : column * 0.78;
   const detailBox = box(second, second + column, detailTop, detailHeight);
-  const window = detailWindow(print, detailBox);
   const profileTop = detailBox.bottom + title;
   const profile = {
     ...box(second, second + column, profileTop, profileHeight),
@@ -86,7 +139,8 @@ export function layoutFor(print: Print, width: number): Layout {
   };
   const curvesTop = (isWide ? left : profile.bottom + axis) + size * 0.8 + title;
   const curves = curveBoxes(width, curvesTop, size, isWide);
-  const reach = socket.width / 2;
+  const scaleOf = (name: CurveName): ScaleLinear<number, number> =>
+    scaleLinear([0, reach], [curves[name].left, curves[name].right]);
   return {
     isWide,
     width,
@@ -110,28 +164,20 @@ export function layoutFor(print: Print, width: number): Layout {
         origin: { x: column / 2, y: (planBox.top + planBox.bottom) / 2 },
       }),
     },
-    detail: {
-      box: detailBox,
-      window,
-      view: createView({
-        width: column,
-        height: detailHeight,
-        scale: window.scale,
-        origin: {
-          x: (detailBox.left + detailBox.right) / 2 - window.x * window.scale,
-          y: (detailBox.top + detailBox.bottom) / 2,
-        },
-      }),
-    },
+    detailBox,
     profile,
     curves,
-    translation: (name) => scaleLinear([0, reach], [curves[name].left, curves[name].right]),
+    translation: {
+      ratio: scaleOf('ratio'),
+      pressure: scaleOf('pressure'),
+      rimShare: scaleOf('rimShare'),
+    },
   };
 }
 
 /** Translation under a screen position in one of the curves' boxes, mm. */
 export function plottedTranslation(layout: Layout, name: CurveName, x: number): number {
-  return layout.translation(name).invert(x);
+  return layout.translation[name].invert(x);
 }
 
 function curveBoxes(

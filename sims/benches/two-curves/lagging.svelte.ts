@@ -1,7 +1,7 @@
 /** Milliseconds of rest after which what is dear is computed. */
 const PAUSE = 80;
 /** The longest that it is put off while there is no rest. */
-const LONGEST = 240;
+const LONGEST = 500;
 
 /**
  * A value that is dear to compute and may come a moment after what it is computed from: a whole curve beside a point on

@@ -47,17 +47,41 @@ const UNDER = 2.4;
 const LEGEND = 1.8;
 const DEPTH_LABEL = 4.2;
 
+/** All that a layout depends on but the room it has, mm. */
+export interface PairMeasures {
+  /** Of the larger circle. */
+  readonly radius: number;
+  /** Half of what the picture shows across. */
+  readonly half: number;
+  /** From the middle to the depth's dimension. */
+  readonly beside: number;
+  /** Whether kept curves are named under it. */
+  readonly hasLegend: boolean;
+}
+
+export function measuresOf(pairs: readonly Pair[]): PairMeasures {
+  const radius = Math.max(...pairs.map(drawnRadius));
+  return {
+    radius,
+    half: Math.max(radius + BESIDE_ROOM, ...pairs.map(halfWidth)),
+    beside: Math.max(...pairs.map(({ socket }) => besideRim(socket.width))),
+    hasLegend: pairs.length > 1,
+  };
+}
+
 export function layoutFor(pairs: readonly Pair[], width: number): Layout {
+  return layoutOf(measuresOf(pairs), width);
+}
+
+export function layoutOf({ radius, half, beside, hasLegend }: PairMeasures, width: number): Layout {
   const size = width < NARROW ? 13 : 15;
   const isBeside = width >= BESIDE;
   const pictureWidth = isBeside ? Math.round(width * 0.5) : width;
-  const radius = Math.max(...pairs.map(drawnRadius));
-  const half = Math.max(radius + BESIDE_ROOM, ...pairs.map(halfWidth));
-  const lettered = size * (OVER + UNDER + (pairs.length > 1 ? LEGEND : 0));
+  const lettered = size * (OVER + UNDER + (hasLegend ? LEGEND : 0));
   const tall = 2 * radius + BELOW;
   const across = Math.min(
     pictureWidth / (2 * half),
-    ...pairs.map(({ socket }) => (pictureWidth / 2 - DEPTH_LABEL * size) / besideRim(socket.width)),
+    (pictureWidth / 2 - DEPTH_LABEL * size) / beside,
   );
   const pictureHeight = isBeside ? BESIDE_HEIGHT : Math.round(tall * across + lettered);
   const scale = Math.min((pictureHeight - lettered) / tall, across);

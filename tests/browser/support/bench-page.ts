@@ -1,0 +1,106 @@
+import { readFile } from 'node:fs/promises';
+import { expect, type Locator, type Page } from '@playwright/test';
+import { dragRepaints } from './measure.ts';
+
+/** Opens a bench's page once its controls answer. */
+export async function openBench(page: Page, bench: string, search = ''): Promise<void> {
+  await page.goto(`bench/${bench}/${search}`);
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+}
+
+/** A slider of a bench by its whole name. */
+export const sliderOf = (page: Page, name: string): Locator =>
+  page.getByRole('slider', { name, exact: true });
+
+/** A number in the strip under the drawing, as it is written. */
+export const readingOf = (page: Page, name: string): Locator =>
+  page.locator('dl > div').filter({ hasText: name }).locator('dd').first();
+
+/** Every slider named answers an arrow key, and what it says stands in the address. */
+export async function expectKeyboard(page: Page, names: readonly string[]): Promise<void> {
+  for (const name of names) {
+    const control = sliderOf(page, name);
+    const before = await control.inputValue();
+    const address = page.url();
+    await control.focus();
+    await page.keyboard.press('ArrowLeft');
+    if ((await control.inputValue()) === before) await page.keyboard.press('ArrowRight');
+    await expect(control, name).not.toHaveValue(before);
+    await expect.poll(() => page.url(), { message: name }).not.toBe(address);
+  }
+}
+
+/** What a button hands over as a file. */
+export async function takeFile(
+  page: Page,
+  button: string | RegExp,
+): Promise<{ readonly name: string; readonly content: Buffer }> {
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: button, exact: true }).click();
+  const file = await download;
+  return { name: file.suggestedFilename(), content: await readFile(await file.path()) };
+}
+
+/** The words of a picture taken as SVG; fails where it does not parse or leans on a style of the page. */
+export async function svgWords(page: Page, content: Buffer): Promise<string> {
+  const markup = content.toString('utf8');
+  expect(markup).not.toContain('var(--');
+  // Read on a blank page: the bench's own has a policy against the style in a picture.
+  const blank = await page.context().newPage();
+  const { isSound, words } = await blank.evaluate((text) => {
+    const parsed = new DOMParser().parseFromString(text, 'image/svg+xml');
+    return {
+      isSound: parsed.querySelector('parsererror') === null,
+      words: parsed.documentElement.textContent,
+    };
+  }, markup);
+  await blank.close();
+  expect(isSound).toBe(true);
+  return words.replaceAll('\u00a0', ' ');
+}
+
+/** Width of a picture taken as PNG, in its own pixels; fails where it is none. */
+export function pngWidth(content: Buffer): number {
+  expect(content.subarray(1, 4).toString('latin1')).toBe('PNG');
+  return content.readUInt32BE(16);
+}
+
+/** Rows of numbers taken as CSV, the head first. */
+export function csvRows(content: Buffer): readonly (readonly string[])[] {
+  return content
+    .toString('utf8')
+    .trimEnd()
+    .split('\r\n')
+    .map((row) => row.split(','));
+}
+
+/** Others on the machine only add to the work of a pass, so the least of a few is the truest. */
+const PASSES = 3;
+
+/**
+ * What one move of each slider makes the page work, ms on a processor so many times slower: not how long it takes,
+ * which others on the machine lengthen.
+ */
+export async function workOfMoves(
+  page: Page,
+  names: readonly string[],
+  slower: number,
+): Promise<readonly { readonly name: string; readonly work: number }[]> {
+  const devtools = await page.context().newCDPSession(page);
+  await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
+  const worked = async (): Promise<number> => {
+    const { metrics } = await devtools.send('Performance.getMetrics');
+    return 1000 * (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN);
+  };
+  const found: { name: string; work: number }[] = [];
+  for (const name of names) {
+    const passes: number[] = [];
+    for (let pass = 0; pass < PASSES; pass += 1) {
+      const before = await worked();
+      const moves = (await dragRepaints(sliderOf(page, name))).length;
+      passes.push((slower * ((await worked()) - before)) / moves);
+    }
+    found.push({ name, work: Math.min(...passes) });
+  }
+  return found;
+}
