@@ -245,6 +245,32 @@ test('turning the direction and moving the ball leave the map as it was computed
   expect(bench.map).not.toBe(map);
 });
 
+test('while a control is turned every third direction is computed, and all once it is let go of', () => {
+  const bench = new RoundTheRim();
+  bench.turn('width', 28);
+  const { rows: some } = bench.map;
+  expect(some).toHaveLength(24);
+  bench.settle();
+  const { rows: all } = bench.map;
+  expect(all).toHaveLength(72);
+  some.forEach((row, i) => {
+    expect(row.direction).toBeCloseTo(all[3 * i]?.direction ?? NaN, 12);
+    expect(row.peakStabilityRatio).toBeCloseTo(all[3 * i]?.peakStabilityRatio ?? NaN, 9);
+  });
+});
+
+test('a slider let go of by keyboard leaves every direction drawn', async () => {
+  await render(Bench);
+  const spokes = (): number =>
+    [...drawing().querySelectorAll('path[stroke-opacity="0.4"]')]
+      .map((path) => (path.getAttribute('d') ?? '').split('M').length - 1)
+      .reduce((most, count) => Math.max(most, count), 0);
+  await expect.poll(spokes).toBe(72);
+  page.getByRole('slider', { name: 'Width', exact: true }).element().focus();
+  await userEvent.keyboard('{ArrowRight}');
+  await expect.poll(spokes).toBe(72);
+});
+
 test('on a phone nothing is lettered smaller than 12 px and nothing runs over the edge', async () => {
   await page.viewport(390, 800);
   await render(Bench, { published });

@@ -3,7 +3,7 @@ import { wrapped } from './bearing.ts';
 import { defaultRim, type Preset } from './presets.ts';
 import type { RimField, RimSetting, RimShape } from './setting.ts';
 import { soundShape } from './sound-shape.ts';
-import { heldOn, mapOf, placeOn, wayIn } from './way.ts';
+import { DIRECTIONS, FEWER_DIRECTIONS, heldOn, mapOf, placeOn, wayIn } from './way.ts';
 
 /** Round the Rim: what the visitor set, and what follows from it. One for each figure on a page. */
 export class RoundTheRim {
@@ -15,8 +15,11 @@ export class RoundTheRim {
   /** One sentence about the last change that was not taken as asked, or ''. */
   message = $state('');
 
+  /** Whether a control of the shape is being turned and not let go of yet. */
+  isTurning = $state(false);
+
   readonly sound = $derived(soundShape(this.asked));
-  readonly map = $derived(mapOf(this.sound));
+  readonly map = $derived(mapOf(this.sound, this.isTurning ? FEWER_DIRECTIONS : DIRECTIONS));
   readonly way = $derived(wayIn(this.sound, this.bearing));
   readonly ball = $derived(placeOn(this.sound, this.way, this.wanted));
 
@@ -47,9 +50,15 @@ export class RoundTheRim {
     this.message = this.sound.message;
   }
 
-  /** Sets a number of the shape, no further than the others allow. */
+  /** Sets a number of the shape, no further than the others allow; {@link settle} is to follow. */
   turn(field: RimField, value: number): void {
+    this.isTurning = true;
     this.reshape({ [field]: nearestAllowed(value, this.sound.ranges[field]) });
+  }
+
+  /** A control has been let go of. */
+  settle(): void {
+    this.isTurning = false;
   }
 
   start({ shape }: Preset): void {

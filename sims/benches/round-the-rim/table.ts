@@ -27,6 +27,40 @@ export function eightDirections(
   return [...others, way.here].sort((a, b) => bearingOf(a.direction) - bearingOf(b.direction));
 }
 
+/** What stands behind the name of the chosen direction. */
+const CHOSEN = ' (chosen)';
+
+/** Decimals of the columns of {@link roseTable}. */
+export const roseDigits = [0, 3, 1, 2, 2, 2] as const;
+
+/** The same as a table to read, its rows named by their direction. */
+export function roseTable(sound: SoundShape, way: Way): Table {
+  return {
+    header: [
+      'Direction',
+      'Peak ratio',
+      'Angle (°)',
+      'Play (mm)',
+      'Depth (mm)',
+      'Travel to dislocation (mm)',
+    ],
+    rows: eightDirections(sound, way).map((row) => {
+      const bearing = bearingOf(row.direction);
+      const name = `${bearing}°, ${bearingName(bearing)}`;
+      return [
+        bearing === way.bearing ? name + CHOSEN : name,
+        row.peakStabilityRatio,
+        (row.balanceStabilityAngle * 180) / Math.PI,
+        playOf(row),
+        row.depth,
+        row.dislocationTranslation,
+      ];
+    }),
+  };
+}
+
+export const isChosen = (row: Table['rows'][number]): boolean => String(row[0]).endsWith(CHOSEN);
+
 /** Every direction of the rose, for a file. */
 export function rimTable({ face, ballRadius }: SoundShape): Table {
   const rows = directionMap(face, ballRadius, {

@@ -13,6 +13,8 @@ import type { SoundShape } from './sound-shape.ts';
 export const DIRECTIONS = 72;
 /** Places looked at on the way out in each; what happens between them is solved for. */
 export const LOOKS = 60;
+/** Directions while a control is being turned: one every 15°, so that the drawing keeps up with the hand. */
+export const FEWER_DIRECTIONS = 24;
 const ROWS_A_SIDE = 56;
 /** Ratios this near are the same. */
 const TIE = 5e-4;
@@ -41,8 +43,9 @@ export interface BallPlace extends BallPathRow {
   readonly seat: Seat;
 }
 
-export function mapOf(sound: SoundShape): RimMap {
-  const rows = roundRows(sound);
+/** @param directions how many, a multiple of four */
+export function mapOf(sound: SoundShape, directions = DIRECTIONS): RimMap {
+  const rows = roundRows(sound, directions);
   const ratios = rows.map((row) => row.peakStabilityRatio);
   const least = Math.min(...ratios);
   const greatest = Math.max(...ratios);
@@ -54,16 +57,16 @@ export function mapOf(sound: SoundShape): RimMap {
 }
 
 /** All directions; of a face without a defect, which is the same in front as behind, one half is the other's mirror. */
-function roundRows({ face, ballRadius }: SoundShape): readonly DirectionRow[] {
-  const step = (2 * Math.PI) / DIRECTIONS;
+function roundRows({ face, ballRadius }: SoundShape, directions: number): readonly DirectionRow[] {
+  const step = (2 * Math.PI) / directions;
   const isEven = face.defect === undefined;
-  const from = isEven ? -DIRECTIONS / 4 : 0;
-  const count = isEven ? DIRECTIONS / 2 + 1 : DIRECTIONS;
+  const from = isEven ? -directions / 4 : 0;
+  const count = isEven ? directions / 2 + 1 : directions;
   const computed = directionMap(face, ballRadius, {
     directions: Array.from({ length: count }, (_, i) => (from + i) * step),
     translations: LOOKS,
   });
-  return Array.from({ length: DIRECTIONS }, (_, i) => {
+  return Array.from({ length: directions }, (_, i) => {
     const place = i - from;
     const row = computed[place < count ? place : fold(place, count)];
     if (row === undefined) throw new RangeError('a direction was not mapped');
