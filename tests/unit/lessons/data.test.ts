@@ -12,7 +12,7 @@ const text = v.pipe(v.string(), v.trim(), v.nonEmpty());
 const sentence = v.pipe(v.string(), v.regex(/^[A-Z0-9].*\.$/su));
 const count = v.pipe(v.number(), v.integer(), v.minValue(1));
 
-const waysToRead = ['read', 'abstract', 'excerpt', 'quoted', 'web page', 'from memory'] as const;
+const waysToRead = ['read', 'abstract', 'excerpt', 'quoted', 'from memory'] as const;
 
 const author = v.union([
   v.strictObject({ family: text, given: v.optional(text) }),
@@ -21,7 +21,14 @@ const author = v.union([
 
 const sourceSchema = v.strictObject({
   id,
-  type: v.picklist(['article-journal', 'book', 'report', 'webpage']),
+  type: v.picklist([
+    'article-journal',
+    'book',
+    'paper-conference',
+    'report',
+    'standard',
+    'webpage',
+  ]),
   title: v.optional(text),
   author: v.optional(v.pipe(v.array(author), v.nonEmpty())),
   issued: v.optional(v.strictObject({ 'date-parts': v.tuple([v.tuple([count])]) })),
@@ -57,6 +64,7 @@ const units = [
   'grade',
   'words',
   'options',
+  'cycles',
 ] as const;
 
 const factSchema = v.pipe(
@@ -147,7 +155,6 @@ describe('sources.json', () => {
         abstract: /\babstract\b/i,
         excerpt: /\b(table|page|figure|chapter)\b/i,
         quoted: /\b(quote[sd]?|says)\b/i,
-        'web page': /\bpage\b/i,
         'from memory': /\bfrom memory\b/i,
       };
       expect(readNote).toMatch(words[howRead]);
