@@ -2,16 +2,12 @@ import { readFile } from 'node:fs/promises';
 import type { Download, Locator, Page } from '@playwright/test';
 import { inDegrees, readForce } from '../../sims/benches/force-and-arc/reading.ts';
 import { defaultSetting, type ForceSetting } from '../../sims/benches/force-and-arc/settings.ts';
-import { dragRepaints } from './support/measure.ts';
 import { expect, test } from './support/test.ts';
 
 const BENCH = 'bench/force-and-arc/';
 const SETTLED = 20_000;
 /** How near a simulated ball must rest to theory, mm: the facets of the engine’s hollow. */
 const NEAR = 0.1;
-/** Work of a move, scaled to a processor so many times slower, ms. */
-const MOST_WORK = 50;
-const SLOWER = 4;
 
 const sliders = {
   above: [
@@ -247,25 +243,4 @@ test('nonsense gets a sentence and the nearest that makes sense', async ({ page 
   await expect(reading(page, 'State')).toHaveText('no force');
   await find(page).click();
   await expect(trial(page)).toContainText('no trial to run');
-});
-
-test('a move of a control is little work, on a slow processor too', async ({ page }) => {
-  await open(page);
-  const devtools = await page.context().newCDPSession(page);
-  await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
-  /** What the page has worked so far, ms: not how long it took, which others on the machine lengthen. */
-  const worked = async (): Promise<number> => {
-    const { metrics } = await devtools.send('Performance.getMetrics');
-    return 1000 * (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN);
-  };
-  for (const name of ['Version (+ turned back)', 'Front cuff, direction', 'Depth']) {
-    const before = await worked();
-    const moves = (await dragRepaints(slider(page, name))).length;
-    const work = (SLOWER * ((await worked()) - before)) / moves;
-    console.log(
-      `${name}: ${work.toFixed(0)} ms of work a move on a processor ${SLOWER} times slower`,
-    );
-    expect(work).toBeGreaterThan(0);
-    expect(work, name).toBeLessThanOrEqual(MOST_WORK);
-  }
 });
