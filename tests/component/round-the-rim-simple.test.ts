@@ -55,7 +55,7 @@ test('on stage the rose waits for the first act, and each act brings its own fac
   const shown = () => document.querySelector('.now td')?.textContent;
   const rows = [...document.querySelectorAll<HTMLElement>('.build')];
   expect(rows).toHaveLength(2);
-  expect(shown()).toBe('?');
+  await vi.waitFor(() => expect(shown()).toBe('?'));
   rows[0]?.setAttribute('data-shown', '');
   await vi.waitFor(() => expect(shown()).toBe(acts[0].forward.toFixed(2)));
   rows[1]?.setAttribute('data-shown', '');
