@@ -8,8 +8,8 @@ import { lengthOf, plus, tangentOf, type Vector } from './vector.ts';
 import type { WorldPlan } from './world-plan.ts';
 
 /*
- * This file and rocking-world.ts alone speak to matter-js. One unit of length is one mm; the engine's y points down, so z = −y. Its unit
- * of time is the ms, so a mass of load / (A · 10⁻⁶) makes forces in N come out right.
+ * This file and rocking-world.ts alone speak to matter-js. One unit of length is one mm; the engine's y points down, so
+ * z = −y. Its unit of time is the ms, so a mass of load / (A · 10⁻⁶) makes forces in N come out right.
  */
 
 const { Body, Composite, Engine, Events, Vertices } = Matter;

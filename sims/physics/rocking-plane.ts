@@ -1,8 +1,15 @@
-import type { SeatElement, Tension } from '../mechanics/index.ts';
+import type { SeatElement, SeatLoad, Tension } from '../mechanics/index.ts';
 import type { Vector } from './vector.ts';
 
 /** The plane looked at: front–back holds x, top–bottom y; both hold z. */
 export type RockingPlane = 'front–back' | 'top–bottom';
+
+/** A force in the plane at a place in it, as the solver in three dimensions takes it. */
+export function loadInSpace(plane: RockingPlane, force: Vector, at: Vector): SeatLoad {
+  return plane === 'top–bottom'
+    ? { force: [0, force.x, force.z], point: [0, at.x, at.z] }
+    : { force: [force.x, 0, force.z], point: [at.x, 0, at.z] };
+}
 
 /** An interface spring as the plane sees it. */
 export interface PlaneSpring {

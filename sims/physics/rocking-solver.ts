@@ -1,18 +1,12 @@
-import type { Fading, SeatElement, SeatLoad } from '../mechanics/index.ts';
+import type { Fading, SeatElement } from '../mechanics/index.ts';
 import { equilibrium } from '../mechanics/seat-equilibrium.ts';
 import { loadParts, springsOf } from '../mechanics/seat-springs.ts';
 import { seatSolution, slipAt } from '../mechanics/seat.ts';
-import type { RockingPlane } from './rocking-plane.ts';
+import { loadInSpace, type RockingPlane } from './rocking-plane.ts';
 import type { RimReading } from './rocking-reading.ts';
 import type { Vector } from './vector.ts';
 
-/** A force in the plane at a place in it, as the solver in three dimensions takes it. */
-export function loadInSpace(plane: RockingPlane, force: Vector, at: Vector): SeatLoad {
-  return plane === 'top–bottom'
-    ? { force: [0, force.x, force.z], point: [0, at.x, at.z] }
-    : { force: [force.x, 0, force.z], point: [at.x, 0, at.z] };
-}
-
+/** A rocking as it was measured, to be solved. */
 export interface SolvedRocking {
   readonly elements: readonly SeatElement[];
   readonly plane: RockingPlane;

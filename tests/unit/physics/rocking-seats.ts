@@ -8,9 +8,8 @@ import {
   type SeatLoad,
 } from '../../../sims/mechanics/index.ts';
 import type { Hollow } from '../../../sims/physics/rocking-hollow.ts';
-import type { RockingPlane } from '../../../sims/physics/rocking-plane.ts';
+import { loadInSpace, type RockingPlane } from '../../../sims/physics/rocking-plane.ts';
 import type { RockingReading } from '../../../sims/physics/rocking-reading.ts';
-import { loadInSpace } from '../../../sims/physics/rocking-solver.ts';
 import { createRockingScene, type RockingScene } from '../../../sims/physics/rocking-scene.ts';
 
 /** Seats to rock: an elliptic back of 27 by 36 mm on 6 mm of bone. */

@@ -1,0 +1,90 @@
+import { createPlot, type Plot } from '../../figures/plot.ts';
+import { BODY } from '../../figures/section.ts';
+import { createView, type View } from '../../figures/view.ts';
+import type { DesignName } from './settings.ts';
+
+/** Where the two sockets and the plot stand. */
+export interface Layout {
+  readonly width: number;
+  readonly height: number;
+  /** Size of the lettering */
+  readonly size: number;
+  readonly panels: Readonly<Record<DesignName, Panel>>;
+  readonly plot: { readonly top: number; readonly plot: Plot };
+}
+
+/** One socket’s part of the picture: its own drawing units begin at left and top. */
+export interface Panel {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+  /** Height of the lettering above the picture */
+  readonly head: number;
+  readonly view: View;
+}
+
+export const LEAST_WIDTH = 300;
+const WIDE = 620;
+/** What a panel holds, mm: to either side of the middle, above the deepest point of the hollow, and below it. */
+const REACH = { side: 32, above: 31, below: 36 } as const;
+/** Room beside the back for its dimensions: the lines, mm, and their lettering in multiples of its size. */
+const BESIDE = 4;
+const LETTERS = 4.1;
+/** Lines of lettering above a panel. */
+export const HEAD = 1.8;
+/** Between the two panels. */
+const GUTTER = 12;
+const PLOT_SHARE = { wide: 0.27, narrow: 0.66 } as const;
+/** µm that a plot without gaps still shows. */
+const LEAST_TOP = 50;
+const ROOM = 1.15;
+
+/**
+ * @param half half the size of the back in the plane, mm: a larger one is drawn smaller
+ * @param top largest gap to plot, mm
+ */
+export function layoutFor(width: number, half: number, loads: number, top: number): Layout {
+  const isWide = width >= WIDE;
+  const size = isWide ? 15 : 13;
+  const panelWidth = isWide ? (width - GUTTER) / 2 : width;
+  const lettering = (2 * LETTERS * size) / panelWidth;
+  const side = Math.max(REACH.side, (half + BESIDE) / (1 - lettering));
+  const scale = panelWidth / (2 * side);
+  const head = HEAD * size;
+  const height = Math.round(head + (REACH.above + REACH.below) * scale);
+  const panel = (left: number, above: number): Panel => ({
+    left,
+    top: above,
+    width: panelWidth,
+    height,
+    head,
+    view: createView({
+      width: panelWidth,
+      height,
+      scale,
+      origin: { x: panelWidth / 2, y: head + REACH.above * scale },
+    }),
+  });
+  const below = isWide ? height : 2 * height + size;
+  const plotHeight = Math.round(width * (isWide ? PLOT_SHARE.wide : PLOT_SHARE.narrow));
+  return {
+    width,
+    height: below + size + plotHeight,
+    size,
+    panels: { a: panel(0, 0), b: isWide ? panel(panelWidth + GUTTER, 0) : panel(0, height + size) },
+    plot: {
+      top: below + size,
+      plot: createPlot({
+        width,
+        height: plotHeight,
+        x: [0, Math.max(1, loads / 2)],
+        y: [0, Math.max(LEAST_TOP, top * 1000 * ROOM)],
+        size,
+      }),
+    },
+  };
+}
+
+/** Level of the back of the socket, mm. */
+export const BACK = -BODY.thickness;
