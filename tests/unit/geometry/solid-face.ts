@@ -64,11 +64,11 @@ function lookingUp(solid: Manifold): readonly number[] {
   const { numProp, vertProperties, triVerts } = solid.getMesh();
   const up: number[] = [];
   for (let t = 0; t < triVerts.length; t += 3) {
-    const corners = [0, 1, 2].map((k) => {
+    const corner = (k: number): Corner => {
       const v = (triVerts[t + k] ?? 0) * numProp;
-      return [0, 1, 2].map((n) => vertProperties[v + n] ?? 0) as [number, number, number];
-    });
-    const [a, b, c] = corners as [Corner, Corner, Corner];
+      return [vertProperties[v] ?? 0, vertProperties[v + 1] ?? 0, vertProperties[v + 2] ?? 0];
+    };
+    const [a, b, c] = [corner(0), corner(1), corner(2)];
     const area = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
     if (area > 1e-9) up.push(...a, ...b, ...c);
   }
