@@ -1,10 +1,11 @@
 import type * as Run from './run.ts';
 import type { RockingScene } from '../../physics/rocking-scene.ts';
+import type { SeatLoad } from '../../mechanics/index.ts';
 import type { RimReading, RockingReading } from '../../physics/rocking-reading.ts';
 import { createFrameLoop, wantsStillness } from '../../shared/frame-loop.ts';
 import { nearestAllowed } from '../../shared/range.ts';
 import { measuredLoad, posedBySim, posedByTheory, type Posed } from './posed.ts';
-import { seatOf } from './seat.ts';
+import { seatOf, type Seat } from './seat.ts';
 import {
   defaultSetting,
   designNames,
@@ -43,12 +44,16 @@ export class RockingBench {
   /** Something had slipped before the ball went where it is now: the solver starts afresh and knows nothing of it. */
   remembers = $state(false);
 
-  readonly seats = $derived<Both<ReturnType<typeof seatOf>>>({
-    a: seatOf(this.setting, this.setting.a),
-    b: seatOf(this.setting, this.setting.b),
-  });
+  /** What the sockets are made of, as text: they need not be made again for a ball that moves. */
+  readonly #made = $derived(JSON.stringify({ ...this.setting, place: 0, press: 0 }));
+  readonly seats = $derived(seatsOf(this.#made));
+  readonly #loadA = $derived(this.#measured('a'));
+  readonly #loadB = $derived(this.#measured('b'));
   /** The solver’s rest: under the load measured where the simulation is at rest, else under what the shape asks for. */
-  readonly theory = $derived<Both<Posed>>({ a: this.#solved('a'), b: this.#solved('b') });
+  readonly theory = $derived<Both<Posed>>({
+    a: posedByTheory(this.setting, this.seats.a, this.#loadA),
+    b: posedByTheory(this.setting, this.seats.b, this.#loadB),
+  });
   /** What is drawn: the simulation, or before it has run the solver’s rest. */
   readonly shown = $derived(
     this.readings === null
@@ -63,15 +68,10 @@ export class RockingBench {
     a: this.readings?.a.rims ?? [],
     b: this.readings?.b.rims ?? [],
   });
-  /** Both with the ball far out: what the drawing's magnification must leave room for. */
-  readonly expected = $derived(
-    designNames.map((name) =>
-      posedByTheory(
-        { ...this.setting, place: Math.max(USUAL_PLACE, Math.abs(this.setting.place)) },
-        this.seats[name],
-      ),
-    ),
-  );
+  readonly #farthest = $derived(Math.max(USUAL_PLACE, Math.abs(this.setting.place)));
+  readonly #press = $derived(this.setting.press);
+  /** Both with the ball far out: what the drawing’s magnification must leave room for. */
+  readonly expected = $derived(farOut(this.#made, this.seats, this.#farthest, this.#press));
 
   #scenes: Both<RockingScene> | null = null;
   #run: typeof Run | null = null;
@@ -161,10 +161,9 @@ export class RockingBench {
     this.#read();
   }
 
-  #solved(name: DesignName): Posed {
-    const [{ setting }, seat, reading] = [this, this.seats[name], this.readings?.[name]];
-    const load = reading?.state === 'at rest' ? measuredLoad(setting, reading) : undefined;
-    return posedByTheory(setting, seat, load);
+  #measured(name: DesignName): SeatLoad | undefined {
+    const reading = this.readings?.[name];
+    return reading?.state === 'at rest' ? measuredLoad(this.setting, reading) : undefined;
   }
 
   #restart(): void {
@@ -262,4 +261,14 @@ export class RockingBench {
     const { readings } = this;
     return designNames.some((name) => readings?.[name].slips.some((slip) => slip > SLIPPED));
   }
+}
+
+function seatsOf(made: string): Both<Seat> {
+  const setting = JSON.parse(made) as RockingSetting;
+  return { a: seatOf(setting, setting.a), b: seatOf(setting, setting.b) };
+}
+
+function farOut(made: string, seats: Both<Seat>, place: number, press: number): readonly Posed[] {
+  const setting = { ...(JSON.parse(made) as RockingSetting), place, press };
+  return designNames.map((name) => posedByTheory(setting, seats[name]));
 }
