@@ -3,8 +3,11 @@ import { expectNoAxeViolations } from './support/accessibility.ts';
 import {
   csvRows,
   expectKeyboard,
+  firstPoint,
+  numberOf,
   openBench,
   pngWidth,
+  queryOf,
   readingOf,
   sliderOf,
   svgWords,
@@ -30,9 +33,6 @@ const MOST_WORK = 50;
 const SLOWER = 4;
 
 const picture = (page: Page): Locator => page.locator('.picture svg');
-const query = (page: Page): URLSearchParams => new URL(page.url()).searchParams;
-const numberOf = async (page: Page, name: string): Promise<number> =>
-  Number.parseFloat((await readingOf(page, name).textContent()) ?? '');
 
 test('every slider answers the keyboard and stands in the address', async ({ page }) => {
   await openBench(page, BENCH);
@@ -46,7 +46,7 @@ test('choices and buttons answer the keyboard', async ({ page }) => {
   await expect(sliderOf(page, 'Depth')).toBeVisible();
   await page.keyboard.press('ArrowRight');
   await expect(sliderOf(page, 'Arc, rim to rim')).toBeVisible();
-  await expect.poll(() => query(page).get('by')).toBe('arc');
+  await expect.poll(() => queryOf(page).get('by')).toBe('arc');
   await page.getByRole('button', { name: 'Start over' }).focus();
   await page.keyboard.press('Enter');
   await expect.poll(() => new URL(page.url()).search).toBe('');
@@ -59,10 +59,7 @@ test('the ball is dragged with the mouse until the edge of the rim carries it', 
   page,
 }) => {
   await openBench(page, BENCH);
-  await picture(page).scrollIntoViewIfNeeded();
-  const box = await picture(page).locator('circle[r="5.5"]').first().boundingBox();
-  if (box === null) throw new Error('no ball on the face');
-  const start = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const start = await firstPoint(page);
   await expect(readingOf(page, 'Near the rim')).toHaveText(/^0/);
   await page.mouse.move(start.x, start.y);
   await page.mouse.down();
@@ -72,7 +69,7 @@ test('the ball is dragged with the mouse until the edge of the rim carries it', 
   const at = Number(await sliderOf(page, TRANSLATION).inputValue());
   expect(at).toBeGreaterThan(1.5);
   // The slider stands on its nearest step.
-  await expect.poll(() => Number(query(page).get('at'))).toBeCloseTo(at, 1);
+  await expect.poll(() => Number(queryOf(page).get('at'))).toBeCloseTo(at, 1);
   await expect(page.getByText(/^The edge of the rim carries the ball\./)).toBeVisible();
 });
 
@@ -121,7 +118,7 @@ test('keeps its whole state over a reload', async ({ page }) => {
   await openBench(page, BENCH, '?by=depth&depth=5&mismatch=4&thickness=6&load=900&at=2');
   await sliderOf(page, TRANSLATION).focus();
   await page.keyboard.press('ArrowRight');
-  await expect.poll(() => query(page).get('at')).toBe('2.25');
+  await expect.poll(() => queryOf(page).get('at')).toBe('2.25');
   const words = page.locator('figure .visually-hidden').first();
   const before = await words.textContent();
   await page.reload();

@@ -3,8 +3,11 @@ import { expectNoAxeViolations } from './support/accessibility.ts';
 import {
   csvRows,
   expectKeyboard,
+  firstPoint,
+  numberOf,
   openBench,
   pngWidth,
+  queryOf,
   readingOf,
   sliderOf,
   svgWords,
@@ -29,9 +32,6 @@ const MOST_WORK = 50;
 const SLOWER = 4;
 
 const picture = (page: Page): Locator => page.locator('.picture svg');
-const query = (page: Page): URLSearchParams => new URL(page.url()).searchParams;
-const numberOf = async (page: Page, name: string): Promise<number> =>
-  Number.parseFloat((await readingOf(page, name).textContent()) ?? '');
 
 test('every slider answers the keyboard and stands in the address', async ({ page }) => {
   await openBench(page, BENCH);
@@ -45,13 +45,13 @@ test('choices and buttons answer the keyboard', async ({ page }) => {
   await expect(sliderOf(page, 'Depth')).toBeVisible();
   await page.keyboard.press('ArrowRight');
   await expect(sliderOf(page, 'Arc, rim to rim')).toBeVisible();
-  await expect.poll(() => query(page).get('hold')).toBe('arc');
+  await expect.poll(() => queryOf(page).get('hold')).toBe('arc');
   await page.getByRole('radio', { name: 'Socket', exact: true }).focus();
   await page.keyboard.press('ArrowRight');
   await expect(sliderOf(page, 'Socket’s radius of curvature')).toBeVisible();
   await page.getByRole('button', { name: 'Keep these curves to compare' }).focus();
   await page.keyboard.press('Enter');
-  await expect.poll(() => query(page).get('kept')).not.toBeNull();
+  await expect.poll(() => queryOf(page).get('kept')).not.toBeNull();
   await page.getByRole('button', { name: 'Start over' }).focus();
   await page.keyboard.press('Space');
   await expect.poll(() => new URL(page.url()).search).toBe('');
@@ -61,10 +61,7 @@ test('the line of the mismatch is dragged with the mouse, and all that hangs on 
   page,
 }) => {
   await openBench(page, BENCH);
-  await picture(page).scrollIntoViewIfNeeded();
-  const box = await picture(page).locator('circle[r="5.5"]').first().boundingBox();
-  if (box === null) throw new Error('no point');
-  const start = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const start = await firstPoint(page);
   const before = {
     play: await numberOf(page, 'Play before the rim'),
     ratio: await numberOf(page, 'Peak stability ratio'),
@@ -77,7 +74,7 @@ test('the line of the mismatch is dragged with the mouse, and all that hangs on 
   await page.mouse.up();
   const radial = Number(await sliderOf(page, MISMATCH).inputValue());
   expect(radial).toBeGreaterThan(3);
-  await expect.poll(() => query(page).get('mismatch')).toBe(String(radial));
+  await expect.poll(() => queryOf(page).get('mismatch')).toBe(String(radial));
   await expect(page.getByText(`Diametral, 2R − 2r: ${(2 * radial).toFixed(1)}`)).toBeVisible();
 });
 
@@ -116,7 +113,7 @@ test('keeps its whole state over a reload', async ({ page }) => {
   await openBench(page, BENCH, '?hold=depth&depth=5&thickness=6&load=900&kept=1&kept-mismatch=1');
   await sliderOf(page, MISMATCH).focus();
   await page.keyboard.press('ArrowRight');
-  await expect.poll(() => query(page).get('mismatch')).toBe('3.1');
+  await expect.poll(() => queryOf(page).get('mismatch')).toBe('3.1');
   const words = page.locator('figure .visually-hidden').first();
   const before = await words.textContent();
   expect(before).toContain('Drawn dashed to compare');

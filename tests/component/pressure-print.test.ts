@@ -6,6 +6,14 @@ import OnStage from '../../sims/benches/pressure-print/OnStage.svelte';
 import Simple from '../../sims/benches/pressure-print/Simple.svelte';
 import '../../site/styles/tokens.css';
 import '../../site/styles/base.css';
+import {
+  drawing,
+  lettering,
+  pixelsPerUnit,
+  points as pointsOf,
+  send,
+  valueOf,
+} from './support/bench-drawing.ts';
 
 const translation = () => page.getByRole('slider', { name: 'Translation of the ball' });
 const typed = (name: string) => page.getByRole('textbox', { name: new RegExp(`^${name}, typed`) });
@@ -14,41 +22,15 @@ beforeEach(async () => {
   await page.viewport(1000, 900);
 });
 
-function drawing(): SVGSVGElement {
-  const found = document.querySelector<SVGSVGElement>('.picture svg');
-  if (found === null) throw new Error('no drawing');
-  return found;
-}
-
-const lettering = (): string => drawing().textContent.replaceAll('\u00a0', ' ');
-
 /** The ball's centre on the face and in the detail, then its place on the three curves. */
-function points(): readonly { readonly x: number; readonly y: number }[] {
-  return [...drawing().querySelectorAll('circle[r="5.5"]')].map((circle) => {
-    const { x, y, width, height } = circle.getBoundingClientRect();
-    return { x: x + width / 2, y: y + height / 2 };
-  });
-}
-
-function send(type: string, x: number, y: number): void {
-  const given = { pointerId: 1, button: 0, clientX: x, clientY: y, bubbles: true };
-  drawing().dispatchEvent(new PointerEvent(type, given));
-}
-
-async function value(): Promise<number> {
-  await new Promise(requestAnimationFrame);
-  return Number((translation().element() as HTMLInputElement).value);
-}
-
-/** Screen pixels per millimetre of one of the points, measured by moving the ball. */
-async function pixelsPerMillimetre(place: number): Promise<number> {
-  const before = points()[place];
-  const from = await value();
-  translation().element().focus();
-  await userEvent.keyboard('{ArrowRight}{ArrowRight}');
-  const to = await value();
-  return ((points()[place]?.x ?? NaN) - (before?.x ?? NaN)) / (to - from);
-}
+const points = () => pointsOf(5.5);
+const value = (): Promise<number> => valueOf(translation().element());
+const pixelsPerMillimetre = (place: number): Promise<number> =>
+  pixelsPerUnit(
+    translation().element(),
+    () => userEvent.keyboard('{ArrowRight}{ArrowRight}'),
+    () => points()[place]?.x,
+  );
 
 function reading(name: string): string {
   const cell = [...document.querySelectorAll('dl > div')].find(({ textContent }) =>

@@ -5,6 +5,14 @@ import Bench from '../../sims/benches/two-curves/Bench.svelte';
 import OnStage from '../../sims/benches/two-curves/OnStage.svelte';
 import '../../site/styles/tokens.css';
 import '../../site/styles/base.css';
+import {
+  drawing,
+  lettering,
+  pixelsPerUnit,
+  points as pointsOf,
+  send,
+  valueOf,
+} from './support/bench-drawing.ts';
 
 const mismatch = () => page.getByRole('slider', { name: 'Radial mismatch, R − r' });
 const typed = (name: string) => page.getByRole('textbox', { name: new RegExp(`^${name}, typed`) });
@@ -13,42 +21,14 @@ beforeEach(async () => {
   await page.viewport(1000, 900);
 });
 
-function drawing(): SVGSVGElement {
-  const found = document.querySelector<SVGSVGElement>('.picture svg');
-  if (found === null) throw new Error('no drawing');
-  return found;
-}
-
-const lettering = (): string => drawing().textContent.replaceAll('\u00a0', ' ');
-
-/** The points of the four panels, from the top. */
-function points(): readonly { readonly x: number; readonly y: number }[] {
-  return [...drawing().querySelectorAll('circle[r="5.5"]')].map((circle) => {
-    const { x, y, width, height } = circle.getBoundingClientRect();
-    return { x: x + width / 2, y: y + height / 2 };
-  });
-}
-
-function send(type: string, x: number, y: number): void {
-  const given = { pointerId: 1, button: 0, clientX: x, clientY: y, bubbles: true };
-  drawing().dispatchEvent(new PointerEvent(type, given));
-}
-
-async function value(): Promise<number> {
-  await new Promise(requestAnimationFrame);
-  return Number((mismatch().element() as HTMLInputElement).value);
-}
-
-/** Screen pixels per millimetre of radial mismatch, measured by moving it. */
-async function pixelsPerMillimetre(): Promise<number> {
-  const [before] = points();
-  const from = await value();
-  mismatch().element().focus();
-  await userEvent.keyboard('{PageUp}');
-  const to = await value();
-  const [after] = points();
-  return ((after?.x ?? NaN) - (before?.x ?? NaN)) / (to - from);
-}
+const points = () => pointsOf(5.5);
+const value = (): Promise<number> => valueOf(mismatch().element());
+const pixelsPerMillimetre = (): Promise<number> =>
+  pixelsPerUnit(
+    mismatch().element(),
+    () => userEvent.keyboard('{PageUp}'),
+    () => points()[0]?.x,
+  );
 
 test('four panels share one line of the mismatch, which the keyboard moves', async () => {
   await render(Bench);

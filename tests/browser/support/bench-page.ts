@@ -16,6 +16,22 @@ export const sliderOf = (page: Page, name: string): Locator =>
 export const readingOf = (page: Page, name: string): Locator =>
   page.locator('dl > div').filter({ hasText: name }).locator('dd').first();
 
+/** The same as a number. */
+export const numberOf = async (page: Page, name: string): Promise<number> =>
+  Number.parseFloat(((await readingOf(page, name).textContent()) ?? '').replace('−', '-'));
+
+/** What stands in the address. */
+export const queryOf = (page: Page): URLSearchParams => new URL(page.url()).searchParams;
+
+/** Middle of the first point that can be taken hold of in a bench's picture. */
+export async function firstPoint(page: Page): Promise<{ readonly x: number; readonly y: number }> {
+  const picture = page.locator('.picture svg');
+  await picture.scrollIntoViewIfNeeded();
+  const box = await picture.locator('circle[r="5.5"]').first().boundingBox();
+  if (box === null) throw new Error('no point');
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
 /** Every slider named answers an arrow key, and what it says stands in the address. */
 export async function expectKeyboard(page: Page, names: readonly string[]): Promise<void> {
   for (const name of names) {
