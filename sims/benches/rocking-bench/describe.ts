@@ -1,6 +1,6 @@
 import { differenceOf, differenceText, force, small } from './lettering.ts';
 import { isLost } from './magnify.ts';
-import { hardestPulled, type Posed } from './posed.ts';
+import { hardestPulled, isPiece, type Posed } from './posed.ts';
 import { layoutWords, type BedKind, type DesignName, type RockingSetting } from './settings.ts';
 import type { RockingBench } from './state.svelte.ts';
 
@@ -51,8 +51,9 @@ function designWords(bench: RockingBench, name: DesignName): string {
 function pullWords(posed: Posed): string {
   const hold = hardestPulled(posed);
   if (hold === null || hold.pull < 0.5) return '';
-  if (hold.isSlipping) return ` It slips out at ${force(hold.strength)}.`;
-  return ` The hardest pull is ${force(hold.pull)}; at ${force(hold.strength)} it would slip.`;
+  const what = isPiece(posed) ? 'that eighth of the keel' : 'it';
+  if (hold.isSlipping) return ` At ${force(hold.strength)} ${what} slips out.`;
+  return ` The hardest pull is ${force(hold.pull)}; at ${force(hold.strength)} ${what} would slip.`;
 }
 
 function rockedWords({ rims, rocked }: RockingBench): string {

@@ -27,7 +27,7 @@ export interface Panel {
 export const LEAST_WIDTH = 300;
 const WIDE = 620;
 /** What a panel holds, mm: to either side of the middle, above the deepest point of the hollow, and below it. */
-const REACH = { side: 32, above: 31, below: 36 } as const;
+const REACH = { side: 33, above: 31, below: 36 } as const;
 /** Room beside the back for its dimensions: the lines, mm, and their lettering in multiples of its size. */
 const BESIDE = 4;
 const LETTERS = 4.1;

@@ -38,6 +38,8 @@ const endings: Readonly<Record<SeatOutcome, Posed['state']>> = {
   sliding: 'sliding',
   unsettled: 'moving',
 };
+/** A keel grips in so many places along it. */
+const KEEL_PIECES = 8;
 /** A hold within this share of its strength slips. */
 const AT_STRENGTH = 1e-6;
 
@@ -103,4 +105,9 @@ export function hardestPulled({ holds }: Posed): PosedHold | null {
       most === null || hold.pull / hold.strength > most.pull / most.strength ? hold : most,
     null,
   );
+}
+
+/** Whether the holds are the eighths of a keel, seen along it. */
+export function isPiece({ holds }: Posed): boolean {
+  return holds.length === KEEL_PIECES;
 }

@@ -1,6 +1,6 @@
 import { differenceOf, differenceText, force, small } from './lettering.ts';
 import { isLost } from './magnify.ts';
-import { hardestPulled, type Posed } from './posed.ts';
+import { hardestPulled, isPiece, type Posed } from './posed.ts';
 import type { DesignName } from './settings.ts';
 import type { RockingBench } from './state.svelte.ts';
 
@@ -47,7 +47,7 @@ function pullReading(posed: Posed): { readonly value: string; readonly note: str
   const hold = hardestPulled(posed);
   if (hold === null) return { value: '–', note: 'nothing to pull at' };
   if (isLost(posed.state)) return { value: '–', note: 'let go' };
-  const at = `slips at ${force(hold.strength)}`;
+  const at = `${isPiece(posed) ? 'this eighth ' : ''}slips at ${force(hold.strength)}`;
   if (hold.pull < 0.5) return { value: 'none', note: at };
   return { value: force(hold.pull), note: hold.isSlipping ? 'slipping' : at };
 }

@@ -90,7 +90,7 @@ export class RockingBench {
   }
 
   changeDesign(of: DesignName, change: Partial<Design>): void {
-    const next = { ...this.setting[of], ...change };
+    const next = withItsHold({ ...this.setting[of], ...change }, change);
     const spacing = nearestAllowed(next.spacing, spacingRange(this.setting, next));
     this.change({ [of]: { ...next, spacing } });
   }
@@ -261,6 +261,15 @@ export class RockingBench {
     const { readings } = this;
     return designNames.some((name) => readings?.[name].slips.some((slip) => slip > SLIPPED));
   }
+}
+
+/** A keel comes cemented as a keel, and a peg as a peg, until the visitor says otherwise. */
+function withItsHold(design: Design, { layout }: Partial<Design>): Design {
+  if (layout === 'keel' && design.kind === 'smooth cemented')
+    return { ...design, kind: 'keel cemented' };
+  if (layout !== undefined && layout !== 'keel' && design.kind === 'keel cemented')
+    return { ...design, kind: 'smooth cemented' };
+  return design;
 }
 
 function seatsOf(made: string): Both<Seat> {

@@ -35,7 +35,7 @@ test('measured, it stands beside the solver and within 5 % of it', async () => {
     expect(Math.abs(measured.liftOff / solved.liftOff - 1)).toBeLessThan(0.05);
   }
   expect(bench.shown.a.holds[0]?.isSlipping).toBe(true);
-  expect(plain(words(bench))).toContain('It slips out at 358 N.');
+  expect(plain(words(bench))).toContain('At 358 N it slips out.');
   expect(plain(valueOf(bench, 'B, gap')?.note ?? '')).toMatch(/^solver \d+ µm, [+−]?0\.\d %$/);
 });
 
@@ -86,4 +86,14 @@ test('pegs apart stay on the back when it shrinks', () => {
   const bench = new RockingBench();
   bench.changeDesign('b', { layout: 'level', spacing: 26 });
   expect(bench.setting.b.spacing).toBeLessThan(27 - 6);
+});
+
+test('a keel is set in cement as a keel, and its eighths are called so', async () => {
+  const bench = new RockingBench();
+  bench.changeDesign('a', { layout: 'keel' });
+  expect(bench.setting.a.kind).toBe('keel cemented');
+  await bench.settle();
+  expect(plain(valueOf(bench, 'A, hardest pull')?.note ?? '')).toMatch(/^this eighth slips at/);
+  bench.changeDesign('a', { layout: 'one' });
+  expect(bench.setting.a.kind).toBe('smooth cemented');
 });
