@@ -1,6 +1,5 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Locator, type Page } from '@playwright/test';
-import { dragRepaints } from './measure.ts';
 
 /** Opens a bench's page once its controls answer. */
 export async function openBench(page: Page, bench: string, search = ''): Promise<void> {
@@ -88,35 +87,4 @@ export function csvRows(content: Buffer): readonly (readonly string[])[] {
     .trimEnd()
     .split('\r\n')
     .map((row) => row.split(','));
-}
-
-/** Others on the machine only add to the work of a pass, so the least of a few is the truest. */
-const PASSES = 3;
-
-/**
- * What one move of each slider makes the page work, ms on a processor so many times slower: not how long it takes,
- * which others on the machine lengthen.
- */
-export async function workOfMoves(
-  page: Page,
-  names: readonly string[],
-  slower: number,
-): Promise<readonly { readonly name: string; readonly work: number }[]> {
-  const devtools = await page.context().newCDPSession(page);
-  await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
-  const worked = async (): Promise<number> => {
-    const { metrics } = await devtools.send('Performance.getMetrics');
-    return 1000 * (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN);
-  };
-  const found: { name: string; work: number }[] = [];
-  for (const name of names) {
-    const passes: number[] = [];
-    for (let pass = 0; pass < PASSES; pass += 1) {
-      const before = await worked();
-      const moves = (await dragRepaints(sliderOf(page, name))).length;
-      passes.push((slower * ((await worked()) - before)) / moves);
-    }
-    found.push({ name, work: Math.min(...passes) });
-  }
-  return found;
 }

@@ -102,3 +102,21 @@ export function frameTimes(page: Page, duration: number): Promise<readonly numbe
     duration,
   );
 }
+
+/**
+ * What a stretch of doing makes the page's main thread work, ms: not how long it takes, which others on the machine
+ * lengthen, and slowing down too.
+ */
+export async function workOf(page: Page, doing: () => Promise<void>): Promise<number> {
+  const devtools = await page.context().newCDPSession(page);
+  await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
+  const worked = async (): Promise<number> => {
+    const { metrics } = await devtools.send('Performance.getMetrics');
+    return 1000 * (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN);
+  };
+  const before = await worked();
+  await doing();
+  const work = (await worked()) - before;
+  await devtools.detach();
+  return work;
+}
