@@ -83,13 +83,16 @@ export function createRockingScene(options: RockingSceneOptions): RockingScene {
     load += (asked - load) * Math.min(1, UPDATE_SECONDS / LOAD_LAG);
     side = guide.hold(ballInSocket(), load);
     const answer = springAnswer(memory, world.pose(), world.velocity());
-    // As fast as the movement it is making would swing, so that the socket neither swings nor creeps.
-    const swing = Math.sqrt(Math.max(0, answer.stiffening) / (world.motion() || Infinity));
+    // As fast as the movements it makes would swing, so that the socket neither swings nor creeps.
+    const swing = Math.sqrt(answer.stiffening / (world.motion() || Infinity));
     world.update({
       ball: { x: side, z: -load },
       socket: answer,
       compressiveLoad: load,
-      damping: clamp(2 * swing, LEAST_SOCKET_DAMPING, MOST_SOCKET_DAMPING),
+      damping: {
+        along: dampingOf(Math.sqrt(answer.along / world.mass)),
+        across: dampingOf(swing),
+      },
     });
   }
 
@@ -205,6 +208,11 @@ export function createRockingScene(options: RockingSceneOptions): RockingScene {
       };
     },
   };
+}
+
+/** Rate, 1/s, that takes the swing out of a movement of this angular frequency. */
+function dampingOf(frequency: number): number {
+  return clamp(2 * frequency, LEAST_SOCKET_DAMPING, MOST_SOCKET_DAMPING);
 }
 
 function soundLoad(force: number): number {

@@ -17,7 +17,9 @@ export interface PlaneForce {
 
 /** What the springs answer. */
 export interface SpringAnswer extends PlaneForce {
-  /** Power with which they stiffen against the movement, N·mm/s²: v · K v. */
+  /** How stiff those that bear are along x, N/mm */
+  readonly along: number;
+  /** How they stiffen against the rest of the movement, its rise and its turn, N·mm/s²: v · K v */
   readonly stiffening: number;
 }
 
@@ -76,28 +78,32 @@ export function springAnswer(
   pose: PlanePose,
   velocity: PlanePose,
 ): SpringAnswer {
-  let [x, z, moment, stiffening] = [0, 0, 0, 0];
+  let [x, z, moment, along, stiffening] = [0, 0, 0, 0, 0];
   memory.springs.forEach((spring, i) => {
     const { at, normal, stiffness, sideStiffness, tension } = spring;
     const [movedX, movedZ] = [pose.x - pose.turn * at.z, pose.z + pose.turn * at.x];
-    const [rateX, rateZ] = [velocity.x - velocity.turn * at.z, velocity.z + velocity.turn * at.x];
+    const [rateX, rateZ] = [0 - velocity.turn * at.z, velocity.z + velocity.turn * at.x];
     const gap = normal.x * movedX + normal.z * movedZ;
     const rate = normal.x * rateX + normal.z * rateZ;
     const slipped = tension === 'limited' && slide(memory, i, gap);
     const pull = pullOf(memory, i, gap);
     let [forceX, forceZ] = [-pull * normal.x, -pull * normal.z];
     const isBearing = tension === 'none' ? gap < 0 : !slipped;
-    if (isBearing) stiffening += stiffness * rate * rate;
+    if (isBearing) {
+      stiffening += stiffness * rate * rate;
+      along += stiffness * normal.x * normal.x;
+    }
     if (sideStiffness > 0 && (tension !== 'none' || gap <= 0)) {
       forceX -= sideStiffness * (movedX - normal.x * gap);
       forceZ -= sideStiffness * (movedZ - normal.z * gap);
       stiffening += sideStiffness * (rateX * rateX + rateZ * rateZ - rate * rate);
+      along += sideStiffness * (1 - normal.x * normal.x);
     }
     x += forceX;
     z += forceZ;
     moment += at.x * forceZ - at.z * forceX;
   });
-  return { x, z, moment, stiffening };
+  return { x, z, moment, along, stiffening };
 }
 
 /** Moves the slider of spring i as far as its strength asks; tells whether it moved. */

@@ -4,7 +4,7 @@ import { BALL_ACCELERATION, ROCKING_SLOP, SOCKET_FREQUENCY } from './rocking-con
 import { nearestOnHollow, turned, type Hollow } from './rocking-hollow.ts';
 import type { PlaneSpring } from './rocking-plane.ts';
 import type { PlaneForce, PlanePose } from './rocking-springs.ts';
-import { cross, dot, plus, type Vector } from './vector.ts';
+import { cross, plus, type Vector } from './vector.ts';
 
 /*
  * Ball and socket as two bodies of matter-js. One unit of length is one mm; the engine's y points down, so z = −y and its
@@ -41,8 +41,8 @@ export interface RockingAction {
   readonly socket: PlaneForce;
   /** N; the ball’s mass goes with it */
   readonly compressiveLoad: number;
-  /** Rate at which the socket’s motion dies away, 1/s */
-  readonly damping: number;
+  /** Rates at which the socket’s motion dies away, 1/s: along x, and its rise and turn */
+  readonly damping: { readonly along: number; readonly across: number };
 }
 
 /** The place where the ball presses on the socket, and how. */
@@ -172,12 +172,13 @@ export function createRockingWorld(
     const ballMass = (compressiveLoad * 1e6) / BALL_ACCELERATION;
     if (ball.mass !== ballMass) Body.setMass(ball, ballMass);
     const time = UPDATE_MS ** 2;
-    const lost = Math.min(1, damping * UPDATE_SECONDS);
+    const lostAlong = damping.along * UPDATE_SECONDS;
+    const lost = damping.across * UPDATE_SECONDS;
     const { velocity: speed, turn: turning } = speedOf(socket);
     const about = onSocket.moment - cross(middle, onSocket);
     kick.ball = { x: (onBall.x * time) / ballMass, z: (onBall.z * time) / ballMass };
     kick.socket = {
-      x: (onSocket.x * time) / socketMass - lost * speed.x * UPDATE_SECONDS,
+      x: (onSocket.x * time) / socketMass - lostAlong * speed.x * UPDATE_SECONDS,
       z: (onSocket.z * time) / socketMass - lost * speed.z * UPDATE_SECONDS,
     };
     kick.turn = (about * time) / socketInertia - lost * turning * UPDATE_SECONDS;
@@ -197,9 +198,10 @@ export function createRockingWorld(
       const { velocity: speed, turn: turning } = speedOf(socket);
       return atOrigin(speed, turning);
     },
+    mass: socketMass / 1e6,
     motion: () => {
       const { velocity: speed, turn: turning } = speedOf(socket);
-      return (socketMass * dot(speed, speed) + socketInertia * turning ** 2) / 1e6;
+      return (socketMass * speed.z ** 2 + socketInertia * turning ** 2) / 1e6;
     },
     ball: () => ({ position: positionOf(ball), velocity: speedOf(ball).velocity }),
     ballInSocket: () => toSocket(positionOf(ball)),

@@ -111,3 +111,7 @@ export function hardestPulled({ holds }: Posed): PosedHold | null {
 export function isPiece({ holds }: Posed): boolean {
   return holds.length === KEEL_PIECES;
 }
+
+/** How it stands, in a word. */
+export const stateWord = ({ state }: Posed): string =>
+  state === 'sliding' ? 'slid off' : state === 'overturned' ? 'overturned' : state;

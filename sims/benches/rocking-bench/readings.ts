@@ -1,6 +1,6 @@
 import { differenceOf, differenceText, force, small } from './lettering.ts';
 import { isLost } from './magnify.ts';
-import { hardestPulled, isPiece, type Posed } from './posed.ts';
+import { hardestPulled, isPiece, stateWord, type Posed } from './posed.ts';
 import type { DesignName } from './settings.ts';
 import type { RockingBench } from './state.svelte.ts';
 
@@ -51,6 +51,3 @@ function pullReading(posed: Posed): { readonly value: string; readonly note: str
   if (hold.pull < 0.5) return { value: 'none', note: at };
   return { value: force(hold.pull), note: hold.isSlipping ? 'slipping' : at };
 }
-
-export const stateWord = ({ state }: Posed): string =>
-  state === 'sliding' ? 'slid off' : state === 'overturned' ? 'overturned' : state;

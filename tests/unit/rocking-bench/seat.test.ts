@@ -10,46 +10,16 @@ import {
 } from '../../../sims/benches/rocking-bench/seat.ts';
 import {
   defaultSetting,
-  designRanges,
   flat,
-  kindWords,
-  layoutWords,
-  ranges,
   rockingFields,
   spacingRange,
   unflat,
-  type LayoutKind,
   type RockingSetting,
 } from '../../../sims/benches/rocking-bench/settings.ts';
 import { planeSprings } from '../../../sims/physics/rocking-plane.ts';
 import { readUrlState, writeUrlState } from '../../../sims/shared/url-state.ts';
+import { settings } from './settings.ts';
 import { expectClose } from '../geometry/close.ts';
-
-const layouts = Object.keys(layoutWords) as LayoutKind[];
-const within = ({ min, max }: { min: number; max: number }) => fc.integer({ min, max });
-const design = fc.record({
-  layout: fc.constantFrom(...layouts),
-  spacing: within(designRanges.spacing),
-  kind: fc.constantFrom(...kindWords),
-  diameter: within(designRanges.diameter),
-  length: within(designRanges.length),
-  bed: fc.constantFrom('pressed' as const, 'rough' as const, 'bonded' as const),
-});
-const settings: fc.Arbitrary<RockingSetting> = fc.record({
-  plane: fc.constantFrom('top-bottom' as const, 'front-back' as const),
-  press: within(ranges.press),
-  place: within(ranges.place),
-  cycles: within(ranges.cycles),
-  left: within(ranges.left),
-  ballDiameter: within(ranges.ballDiameter),
-  mismatch: within(ranges.mismatch),
-  height: within(ranges.height),
-  width: within(ranges.width),
-  modulus: within(ranges.modulus),
-  layer: within(ranges.layer),
-  a: design,
-  b: design,
-});
 
 describe('the setting', () => {
   test('goes into a link and comes back', () => {
