@@ -8,7 +8,10 @@ export function turnTo(search: ContactSearch, angle: number): void {
   search.uy = Math.sin(angle);
 }
 
-/** Reads the outline's radius and its derivatives at an angle from the table, by Hermite's cubic. */
+/**
+ * Reads the outline's radius and its derivatives at an angle from the table, by Hermite's cubic, and the angle's cosine and
+ * sine from those of the table's nearest place, turned by the small rest.
+ */
 export function readRadius(search: ContactSearch, angle: number): void {
   const { radius, slope } = search.face.polar;
   const turns = angle / (2 * Math.PI);
@@ -25,7 +28,23 @@ export function readRadius(search: ContactSearch, angle: number): void {
   search.radius = from + v * (start + v * (c2 + v * c3));
   search.radius1 = (start + v * (2 * c2 + 3 * v * c3)) / step;
   search.radius2 = (2 * c2 + 6 * v * c3) / (step * step);
+  // Up to half a degree, so that the next terms are below 1e-16.
+  const rest = v * step;
+  const square = rest * rest;
+  const cosine = 1 - (square / 2) * (1 - (square / 12) * (1 - square / 30));
+  const sine = rest * (1 - (square / 6) * (1 - (square / 20) * (1 - square / 42)));
+  const c = cosines[i] as number;
+  const s = sines[i] as number;
+  search.cosine = c * cosine - s * sine;
+  search.sine = s * cosine + c * sine;
 }
+
+const cosines = Float64Array.from({ length: POLAR_STEPS }, (_, i) =>
+  Math.cos((2 * Math.PI * i) / POLAR_STEPS),
+);
+const sines = Float64Array.from({ length: POLAR_STEPS }, (_, i) =>
+  Math.sin((2 * Math.PI * i) / POLAR_STEPS),
+);
 
 /**
  * Notes a contact at (x, y) whose ball centre would be this high, if it is higher than the best so far. Of two that are

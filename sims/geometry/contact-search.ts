@@ -53,7 +53,9 @@ export interface ContactSearch {
   cx: number;
   cy: number;
 
-  /** Outline at the angle asked for last: radius and its first two derivatives by the angle. */
+  /** Outline at the angle asked for last: the angle's cosine and sine, radius and its first two derivatives by the angle. */
+  cosine: number;
+  sine: number;
   radius: number;
   radius1: number;
   radius2: number;
@@ -142,6 +144,8 @@ export function contactSearch(onFace: Face, ballRadius: number): ContactSearch {
     uy: 0,
     cx: 0,
     cy: 0,
+    cosine: 1,
+    sine: 0,
     radius: 0,
     radius1: 0,
     radius2: 0,

@@ -7,7 +7,7 @@ const WORTH = 1e-4;
 const CLOSEST = 1e-6;
 
 /** Share of the greatest ratio by which one may at most be higher between looks on one smooth stretch. */
-const TRUSTED = 0.01;
+const TRUSTED = 0.006;
 
 /** Share of the greatest ratio by which the one between may lie off the straight line there. */
 const TRUSTED_BEND = 0.004;
@@ -33,7 +33,7 @@ export function greatestRatio(
   };
 
   const lookBetween = (a: Look, b: Look): void => {
-    const bound = mostBefore(b, a);
+    const bound = mostBetween(a, b, greatest);
     const width = b.translation - a.translation;
     if (bound <= greatest + WORTH * Math.abs(greatest) || width < CLOSEST) return;
     const jump = jumpBetween(a, b);
@@ -67,12 +67,24 @@ export function greatestRatio(
 /** How near to each other the looks on the two sides of a jump are, as a share of the way they are taken from. */
 const NEAR = 0.02;
 
-/** The greatest ratio there can have been between two looks. */
-function mostBefore(b: Look, a: Look): number {
-  const sine = b.ratio === Infinity ? 1 : b.ratio / Math.sqrt(1 + b.ratio * b.ratio);
+/**
+ * The greatest ratio there can have been between two looks. The contact that had it lifted the ball on its own circle, by
+ * the second look no higher than it was found: so the ratio was at most that of the second look, `back` before it, on the
+ * circle (first). And it lifted it from a place no lower than the first look's own circle (second). The first grows with
+ * `back`; the second falls below it from some `back` on and from there is greatest at one of the two ends.
+ */
+function mostBetween(a: Look, b: Look, greatest: number): number {
+  const width = b.translation - a.translation;
   const circle = TIGHTER * Math.min(a.section, b.section);
-  const most = sine + (b.translation - a.translation) / circle;
-  return most < 1 ? most / Math.sqrt(1 - most * most) : Infinity;
+  const bend = ((1 + greatest * greatest) ** 1.5 / circle) * width;
+  const mean = (b.height - a.height) / width;
+  const room = mean - a.ratio + bend / 2;
+  const gain = b.ratio - a.ratio + bend;
+  const share = room <= 0 ? 0 : room < gain ? room / gain : 1;
+  const sine = b.ratio === Infinity ? 1 : b.ratio / Math.sqrt(1 + b.ratio * b.ratio);
+  const most = sine + (share * width) / circle;
+  const first = most < 1 ? most / Math.sqrt(1 - most * most) : Infinity;
+  return share === 1 ? first : Math.max(first, mean + bend / 2);
 }
 
 /** The circle of a contact between two looks may be somewhat tighter than theirs. */

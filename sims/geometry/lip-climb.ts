@@ -1,6 +1,6 @@
 import { offer } from './contact-offer.ts';
 import type { ContactSearch } from './contact-search.ts';
-import { LEAN, ofRay } from './lip-rays.ts';
+import { BOW, EASE, LEAN, MIDDLE, ofRay } from './lip-rays.ts';
 import { goToRay, settleOnRay } from './lip-ray.ts';
 import { offerOnOutline } from './rim-climb.ts';
 import type { RimRun } from './rim-samples.ts';
@@ -77,9 +77,14 @@ function angleAt({ face }: ContactSearch, { piece, first, last }: RimRun, index:
   return direction + Math.atan2(y * Math.cos(direction) - x * Math.sin(direction), face.cutAt);
 }
 
-/** Where the ray at hand would be touched if its slope were straight. */
+/** Where the ray at hand is touched: where the chord is tangent to the ball, and on to where the bowed lip is. */
 function firstGuess({ ray, face }: ContactSearch, i: number): number {
-  return ray.along + Math.sqrt(ray.room) * ofRay(face.rim.rays, i, LEAN);
+  const { rays } = face.rim;
+  const section = Math.sqrt(ray.room);
+  const onChord = ray.along + section * ofRay(rays, i, LEAN);
+  const share = 2 * ofRay(rays, i, BOW) * section * ofRay(rays, i, EASE);
+  const off = onChord - ofRay(rays, i, MIDDLE);
+  return share < 0.8 ? onChord + (off * share) / (1 - share) : onChord;
 }
 
 /** Whether the ball's centre over the ray at hand stands so much lower than it does already that no climb makes up for it. */

@@ -55,8 +55,8 @@ export function goToRay(search: ContactSearch, piece: RimPiece, angle: number): 
   const { ray, face, cx, cy } = search;
   readRadius(search, angle);
   ray.angle = angle;
-  ray.cosine = Math.cos(angle);
-  ray.sine = Math.sin(angle);
+  ray.cosine = search.cosine;
+  ray.sine = search.sine;
   ray.along = ray.cosine * cx + ray.sine * cy;
   ray.across = ray.cosine * cy - ray.sine * cx;
   ray.room = search.wide - ray.across * ray.across;

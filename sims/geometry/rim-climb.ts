@@ -30,8 +30,8 @@ export function climbAlongRim(search: ContactSearch, candidate: number): void {
       readRadius(search, angle);
       const distance = search.radius - inward;
       const outward = search.radius1 * turn;
-      const c = Math.cos(angle);
-      const s = Math.sin(angle);
+      const c = search.cosine;
+      const s = search.sine;
       x = distance * c;
       y = distance * s;
       tx = outward * c - turn * y;

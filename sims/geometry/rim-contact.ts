@@ -21,8 +21,15 @@ export function offerRim(search: ContactSearch): void {
   }
   if (found.count === 0) findNearest(search);
   const best = highestFound(search);
-  const highest = Math.max(search.height + search.r, found.height[best] as number);
-  if (stride > 1 && isLevel(search, highest - LEVEL)) lookCloser(search, highest - LEVEL);
+  // What was looked at is sure, what is estimated between may be too high.
+  let highest = search.height + search.r;
+  for (let i = 0; i < found.count; i++) {
+    highest = Math.max(highest, search.looked[found.place[i] as number] as number);
+  }
+  if (stride > 1) {
+    lookBesideEnds(search, highest);
+    if (isLevel(search, highest - LEVEL)) lookCloser(search, highest - LEVEL);
+  }
   for (let turn = 0; turn < found.count; turn++) {
     // The best one first: most others are lower by what is known then.
     const i = turn === 0 ? best : turn <= best ? turn - 1 : turn;
@@ -33,8 +40,12 @@ export function offerRim(search: ContactSearch): void {
   }
 }
 
-/** A maximum whose estimate is this much lower than the best one (mm) is not looked at more closely. */
+/**
+ * A maximum whose estimate is this much lower than the best height (mm) is not looked at more closely; and this share of
+ * its bend from place to place, as an estimate of a sharp peak is poor.
+ */
 const LEFT_OUT = 0.06;
+const OF_BEND = 0.1;
 
 /** At the end of a piece there is no estimate: a maximum may hide between the last two places. */
 const LEFT_OUT_AT_END = 0.2;
@@ -42,7 +53,10 @@ const LEFT_OUT_AT_END = 0.2;
 /** Neighbours both this near to the best height, mm, may hide another maximum between them. */
 const LEVEL = 0.01;
 
-/** Notes the maxima among the places looked at, with place and height as a parabola through three places has them. */
+/**
+ * Notes the maxima among the places looked at, with place and height as a parabola through three places has them. Of a part
+ * of a piece the two ends are not noted again.
+ */
 function noteMaxima(
   { found, looked, face }: ContactSearch,
   p: number,
@@ -51,12 +65,13 @@ function noteMaxima(
   stride: number,
 ): void {
   const { piece, first, last } = face.rim.pieces[p] as RimRun;
-  const isWhole = piece.closed && from === first && to === last;
-  let before = isWhole ? (looked[last - stride] as number) : -Infinity;
+  const beyond = from === first && to === last ? -Infinity : Infinity;
+  const isRound = piece.closed && beyond === -Infinity;
+  let before = isRound ? (looked[last - stride] as number) : beyond;
   let here = looked[from] as number;
-  const stop = isWhole ? last - stride : to;
+  const stop = isRound ? last - stride : to;
   for (let i = from; i <= stop; i += stride) {
-    const after = i < to ? (looked[i + stride] as number) : -Infinity;
+    const after = i < to ? (looked[i + stride] as number) : beyond;
     if (here > before && here >= after) {
       const bend = 2 * here - before - after;
       const lean = after - before;
@@ -65,7 +80,7 @@ function noteMaxima(
       found.piece[n] = p;
       found.index[n] = isBetween ? i + (stride * lean) / (2 * bend) : i;
       found.height[n] = isBetween ? here + (lean * lean) / (8 * bend) : here;
-      found.slack[n] = isBetween ? LEFT_OUT : LEFT_OUT_AT_END;
+      found.slack[n] = isBetween ? LEFT_OUT + OF_BEND * bend : LEFT_OUT_AT_END;
       found.place[n] = i;
     }
     before = here;
@@ -79,6 +94,22 @@ function highestFound({ found }: ContactSearch): number {
     if ((found.height[i] as number) > (found.height[best] as number)) best = i;
   }
   return best;
+}
+
+/** Looks at every place next to a high end of a piece: another maximum may stand there close by. */
+function lookBesideEnds(search: ContactSearch, highest: number): void {
+  const { found, stride } = search;
+  const { count } = found;
+  for (let n = 0; n < count; n++) {
+    if ((found.height[n] as number) + (found.slack[n] as number) < highest) continue;
+    const p = found.piece[n] as number;
+    const run = search.face.rim.pieces[p] as RimRun;
+    const place = found.place[n] as number;
+    if (run.piece.closed || (place !== run.first && place !== run.last)) continue;
+    const from = place === run.first ? place : place - stride;
+    lookAlong(search, run, from + 1, from + stride - 1, 1);
+    noteMaxima(search, p, from, from + stride, 1);
+  }
 }
 
 /** Looks at every place between neighbours that are both above a height. */

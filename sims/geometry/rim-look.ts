@@ -65,15 +65,15 @@ function lookAlongLip(search: ContactSearch, from: number, to: number, stride: n
     const half = rays[n + HALF] as number;
     const middle = rays[n + MIDDLE] as number;
     const slope = rays[n + SLOPE] as number;
+    const bow = rays[n + BOW] as number;
     const off = along + section * (rays[n + LEAN] as number) - middle;
+    // Where the slope of the lip itself is tangent lies further off, and the ball stands a little higher there.
+    const share = 2 * bow * section * (rays[n + EASE] as number);
+    const moved = off / (1 - share);
     const level = (rays[n + BASE] as number) + slope * along;
-    if (off < half && off > -half) {
-      const bow = rays[n + BOW] as number;
-      // Where the slope of the lip itself is tangent the ball stands a little higher.
-      const share = 2 * bow * section * (rays[n + EASE] as number);
-      const gain = (bow * off * off * share) / (1 - share);
+    if (moved < half && moved > -half) {
       looked[i] =
-        level + section * (rays[n + SECANT] as number) - bow * (half * half - off * off) + gain;
+        level + section * (rays[n + SECANT] as number) - bow * (half * half - off * moved);
     } else {
       const ahead = middle + (off < 0 ? -half : half) - along;
       const under = room - ahead * ahead;
