@@ -10,6 +10,7 @@ import { real } from './arbitraries.ts';
 import { expectClose } from './close.ts';
 import { denseContact, oracleFace } from './face-oracle.ts';
 import { anyFace, anyFaceAndBall, direction, type TestFace } from './faces.ts';
+import { hardPlaces } from './hard-places.ts';
 
 /** Lets a ball down on a face by the module's search. */
 function settled(input: TestFace, ballRadius: number, angle: number, share: number) {
@@ -121,6 +122,17 @@ describe('settle', () => {
       }),
     );
   });
+
+  test.each(hardPlaces)(
+    'settle: no lower than the best of all points, at $what',
+    ({ input, ballRadius, direction: angle, translation }) => {
+      const search = contactSearch(face(input), ballRadius);
+      turnTo(search, angle);
+      settle(search, translation);
+      const dense = denseContact(oracleFace(input), ballRadius, translation, angle);
+      expect(search.height + ballRadius).toBeGreaterThan(dense.height - UNTOLD);
+    },
+  );
 
   test.each([
     ['any face', anyFaceAndBall],
