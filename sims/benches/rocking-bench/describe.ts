@@ -1,3 +1,4 @@
+import { mm } from '../../shared/format.ts';
 import { differenceOf, differenceText, force, small } from './lettering.ts';
 import { isLost } from './magnify.ts';
 import { hardestPulled, isPiece, type Posed } from './posed.ts';
@@ -21,6 +22,24 @@ export function describe(bench: RockingBench): string {
   ]
     .filter((part) => part !== '')
     .join(' ');
+}
+
+/** What was set, for the foot of a picture. */
+export function settingLine(setting: RockingSetting): string {
+  const { press, ballDiameter, mismatch, height, width, modulus, layer } = setting;
+  const designs = (['a', 'b'] as const).map((name) => {
+    const { layout, kind, diameter, length, bed } = setting[name];
+    const pegs = layout === 'keel' ? mm(length) : `${mm(diameter)} by ${mm(length)}`;
+    const held = layout === 'none' ? 'nothing on it' : `${layoutWords[layout]}, ${pegs}, ${kind}`;
+    return `${name.toUpperCase()}: ${held}, ${beds[bed]}`;
+  });
+  return [
+    `${force(press)}, ${placeWords(setting)}`,
+    ...designs,
+    `bone ${modulus} MPa, ${mm(layer)} thick`,
+    `back ${mm(height)} by ${mm(width)}`,
+    `ball ${mm(ballDiameter)}, diametral mismatch ${mm(mismatch)}`,
+  ].join('; ');
 }
 
 export function placeWords({ plane, place }: RockingSetting): string {

@@ -32,7 +32,7 @@ const REACH = { side: 33, above: 31, below: 36 } as const;
 const BESIDE = 4;
 const LETTERS = 4.1;
 /** Lines of lettering above a panel. */
-export const HEAD = 1.8;
+const HEAD = 1.8;
 /** Between the two panels. */
 const GUTTER = 12;
 const PLOT_SHARE = { wide: 0.27, narrow: 0.66 } as const;
@@ -42,30 +42,14 @@ const ROOM = 1.15;
 
 /**
  * @param half half the size of the back in the plane, mm: a larger one is drawn smaller
- * @param top largest gap to plot, mm
+ * @param largest gap to plot, mm
  */
-export function layoutFor(width: number, half: number, loads: number, top: number): Layout {
+export function layoutFor(width: number, half: number, loads: number, largest: number): Layout {
   const isWide = width >= WIDE;
   const size = isWide ? 15 : 13;
   const panelWidth = isWide ? (width - GUTTER) / 2 : width;
-  const lettering = (2 * LETTERS * size) / panelWidth;
-  const side = Math.max(REACH.side, (half + BESIDE) / (1 - lettering));
-  const scale = panelWidth / (2 * side);
-  const head = HEAD * size;
-  const height = Math.round(head + (REACH.above + REACH.below) * scale);
-  const panel = (left: number, above: number): Panel => ({
-    left,
-    top: above,
-    width: panelWidth,
-    height,
-    head,
-    view: createView({
-      width: panelWidth,
-      height,
-      scale,
-      origin: { x: panelWidth / 2, y: head + REACH.above * scale },
-    }),
-  });
+  const panel = (left: number, top: number): Panel => panelFor(panelWidth, half, size, left, top);
+  const { height } = panel(0, 0);
   const below = isWide ? height : 2 * height + size;
   const plotHeight = Math.round(width * (isWide ? PLOT_SHARE.wide : PLOT_SHARE.narrow));
   return {
@@ -79,11 +63,22 @@ export function layoutFor(width: number, half: number, loads: number, top: numbe
         width,
         height: plotHeight,
         x: [0, Math.max(1, loads / 2)],
-        y: [0, Math.max(LEAST_TOP, top * 1000 * ROOM)],
+        y: [0, Math.max(LEAST_TOP, largest * 1000 * ROOM)],
         size,
       }),
     },
   };
+}
+
+/** One socket’s part, as wide as it is told to be; a larger back is drawn smaller. */
+export function panelFor(width: number, half: number, size: number, left = 0, top = 0): Panel {
+  const lettering = (2 * LETTERS * size) / width;
+  const side = Math.max(REACH.side, (half + BESIDE) / (1 - lettering));
+  const scale = width / (2 * side);
+  const head = HEAD * size;
+  const height = Math.round(head + (REACH.above + REACH.below) * scale);
+  const origin = { x: width / 2, y: head + REACH.above * scale };
+  return { left, top, width, height, head, view: createView({ width, height, scale, origin }) };
 }
 
 /** Level of the back of the socket, mm. */

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { describe as words } from '../../../sims/benches/rocking-bench/describe.ts';
+import { describe as words, settingLine } from '../../../sims/benches/rocking-bench/describe.ts';
 import { readingsOf } from '../../../sims/benches/rocking-bench/readings.ts';
 import { RockingBench } from '../../../sims/benches/rocking-bench/state.svelte.ts';
 import { rockingTable } from '../../../sims/benches/rocking-bench/table.ts';
@@ -96,4 +96,10 @@ test('a keel is set in cement as a keel, and its eighths are called so', async (
   expect(plain(valueOf(bench, 'A, hardest pull')?.note ?? '')).toMatch(/^this eighth slips at/);
   bench.changeDesign('a', { layout: 'one' });
   expect(bench.setting.a.kind).toBe('smooth cemented');
+});
+
+test('the foot of a picture says what was set', () => {
+  expect(plain(settingLine(new RockingBench().setting))).toBe(
+    '500 N, 90 % of the way to the top rim; A: one peg in the middle, 6 mm by 10 mm, smooth cemented, lying on slippery bone; B: two pegs, top and bottom, 6 mm by 10 mm, smooth cemented, lying on slippery bone; bone 210 MPa, 6 mm thick; back 36 mm by 27 mm; ball 48 mm, diametral mismatch 6 mm',
+  );
 });
