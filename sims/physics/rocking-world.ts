@@ -61,7 +61,9 @@ export interface RockingWorld {
   readonly update: (action: RockingAction) => void;
   readonly pose: () => PlanePose;
   readonly velocity: () => PlanePose;
-  /** Of the socket: twice its energy of motion, N·mm, what its springs' stiffness along it is to be set against */
+  /** The socket’s mass, N·s²/mm */
+  readonly mass: number;
+  /** Twice the energy of its rise and turn, N·mm */
   readonly motion: () => number;
   readonly ball: () => { readonly position: Vector; readonly velocity: Vector };
   /** The ball’s centre in the socket’s own frame, mm */
