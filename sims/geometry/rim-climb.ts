@@ -5,8 +5,9 @@ import type { RimRun } from './rim-samples.ts';
 import { differentiateSurface, surfaceZ } from './two-radius-surface.ts';
 
 /**
- * Newton along one piece of the rim that bears no lip, from a place near a maximum, and the offer of what it finds. Place
- * and height are those of the curve itself, not of anything fitted through its samples.
+ * Newton along one piece of the rim, from a place near a maximum, and the offer of what it finds: for pieces that bear no
+ * lip, and for a ball that hardly reaches the rim at all. Place and height are those of the curve itself, not of anything
+ * fitted through its samples.
  */
 export function climbAlongRim(search: ContactSearch, candidate: number): void {
   const { wide, kx, ky, cx, cy, lipSlope, lipWidth, derivatives, found } = search;
@@ -39,6 +40,7 @@ export function climbAlongRim(search: ContactSearch, candidate: number): void {
       const bend = turn * turn * (search.radius2 - distance);
       bx = bend * c - 2 * outward * turn * s;
       by = bend * s + 2 * outward * turn * c;
+      if (onLip) rise = lipSlope * (lipWidth - inward);
     } else if (onLip) {
       // The step at the end of a segment runs along a ray, so the lip on it rises evenly.
       readRadius(search, Math.atan2(y, x));
@@ -72,7 +74,7 @@ export function climbAlongRim(search: ContactSearch, candidate: number): void {
     else if (step < -limit) step = -limit;
     const isAtEnd = !closed && ((step < 0 && v === 0) || (step > 0 && v === 1));
     if (isAtEnd || step === 0 || round === LAST_ROUND) {
-      if (isArc && search.isPointed) offerOnOutline(search, piece.from + turn * v, inward, 0);
+      if (isArc && search.isPointed) offerOnOutline(search, piece.from + turn * v, inward, rise);
       else offer(search, x, y, z + rise, true, 0);
       return;
     }

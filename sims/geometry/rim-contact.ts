@@ -19,7 +19,11 @@ export function offerRim(search: ContactSearch): void {
     lookAlong(search, run, run.first, run.last, stride);
     noteMaxima(search, p, run.first, run.last, stride);
   }
-  if (found.count === 0) findNearest(search);
+  if (found.count === 0) {
+    findNearest(search);
+    climbAlongRim(search, 0);
+    return;
+  }
   const best = highestFound(search);
   // What was looked at is sure, what is estimated between may be too high.
   let highest = search.height + search.r;
@@ -37,6 +41,7 @@ export function offerRim(search: ContactSearch): void {
     const { piece } = pieces[found.piece[i] as number] as RimRun;
     if (piece.bearsLip) climbOnLip(search, i);
     else climbAlongRim(search, i);
+    highest = Math.max(highest, search.height + search.r);
   }
 }
 
@@ -98,7 +103,7 @@ function highestFound({ found }: ContactSearch): number {
 
 /** Looks at every place next to a high end of a piece: another maximum may stand there close by. */
 function lookBesideEnds(search: ContactSearch, highest: number): void {
-  const { found, stride } = search;
+  const { found, stride, looked } = search;
   const { count } = found;
   for (let n = 0; n < count; n++) {
     if ((found.height[n] as number) + (found.slack[n] as number) < highest) continue;
@@ -106,11 +111,20 @@ function lookBesideEnds(search: ContactSearch, highest: number): void {
     const run = search.face.rim.pieces[p] as RimRun;
     const place = found.place[n] as number;
     if (run.piece.closed || (place !== run.first && place !== run.last)) continue;
-    const from = place === run.first ? place : place - stride;
+    const inward = place === run.first ? stride : -stride;
+    // A parabola through the end and the next two places falls from the end so steeply that nothing rises beside it.
+    const next = (looked[place + inward] as number) - (looked[place] as number);
+    const further = (looked[place + 2 * inward] as number) - (looked[place + inward] as number);
+    const isLong = run.last - run.first >= 2 * stride;
+    if (isLong && (3 * next - further) / 2 < -FALLS) continue;
+    const from = inward > 0 ? place : place - stride;
     lookAlong(search, run, from + 1, from + stride - 1, 1);
     noteMaxima(search, p, from, from + stride, 1);
   }
 }
+
+/** mm over one stride. */
+const FALLS = 0.05;
 
 /** Looks at every place between neighbours that are both above a height. */
 function lookCloser(search: ContactSearch, above: number): void {
@@ -152,8 +166,6 @@ function findNearest({ face, found, cx, cy }: ContactSearch): void {
       found.count = 1;
       found.index[0] = i;
       found.piece[0] = p;
-      found.height[0] = Infinity;
-      found.slack[0] = 0;
     }
   }
 }

@@ -67,13 +67,12 @@ function lookAlongLip(search: ContactSearch, from: number, to: number, stride: n
     const slope = rays[n + SLOPE] as number;
     const bow = rays[n + BOW] as number;
     const off = along + section * (rays[n + LEAN] as number) - middle;
-    // Where the slope of the lip itself is tangent lies further off, and the ball stands a little higher there.
-    const share = 2 * bow * section * (rays[n + EASE] as number);
-    const moved = off / (1 - share);
+    // The lip itself is tangent further off, at off / rest, and the ball stands a little higher there.
+    const rest = 1 - 2 * bow * section * (rays[n + EASE] as number);
     const level = (rays[n + BASE] as number) + slope * along;
-    if (moved < half && moved > -half) {
-      looked[i] =
-        level + section * (rays[n + SECANT] as number) - bow * (half * half - off * moved);
+    if (off < half * rest && off > -half * rest) {
+      const bowed = bow * (half * half - (off * off) / rest);
+      looked[i] = level + section * (rays[n + SECANT] as number) - bowed;
     } else {
       const ahead = middle + (off < 0 ? -half : half) - along;
       const under = room - ahead * ahead;

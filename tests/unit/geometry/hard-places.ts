@@ -92,4 +92,21 @@ export const hardPlaces: readonly HardPlace[] = [
     direction: 0,
     translation: 3.5011956857908135,
   },
+  {
+    what: 'the last of the rim, which the ball touches from the side',
+    input: {
+      outline: {
+        kind: 'pear',
+        width: 39.999999708961695,
+        height: 71.99999944260345,
+        upperWidth: 21.256661666706822,
+      },
+      curvatureRadiusAP: 83.51931182069889,
+      curvatureRadiusSI: 83.51931182069889,
+      labrum: { height: 0.10000003268942238, width: 2.282832019349016 },
+    },
+    ballRadius: 8.351931617657044,
+    direction: 2.195698936627877,
+    translation: 29.33509173363916,
+  },
 ];
