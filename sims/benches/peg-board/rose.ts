@@ -1,0 +1,48 @@
+import type { SeatOutcome } from '../../mechanics/index.ts';
+import type { Seat } from './seat.ts';
+import type { BallLoad } from './settings.ts';
+import { standOf } from './stand.ts';
+
+export const DIRECTIONS = 24;
+
+/** The same load carried to one place round the rim. */
+export interface RoseRow {
+  /** Degrees from the front toward the top */
+  readonly bearing: number;
+  readonly outcome: SeatOutcome;
+  /** mm; NaN unless the socket comes to rest */
+  readonly liftOff: number;
+  /** Least margin of all that holds; Infinity where nothing is pulled */
+  readonly margin: number;
+}
+
+/** Lift-off with the load carried round the face at its share of the way to the rim. */
+export function liftRose(seat: Seat, load: Omit<BallLoad, 'bearing'>): readonly RoseRow[] {
+  return Array.from({ length: DIRECTIONS }, (_, i) => {
+    const bearing = (360 / DIRECTIONS) * i;
+    const { outcome, liftOff, pegs, keel } = standOf(seat, { ...load, bearing });
+    const margins = [...pegs, ...(keel === null ? [] : [keel])].map(({ margin }) => margin);
+    return {
+      bearing,
+      outcome,
+      liftOff: outcome === 'balanced' ? liftOff : NaN,
+      margin: Math.min(Infinity, ...margins),
+    };
+  });
+}
+
+/** Rows at rest, the least and the most lifted; null where none is at rest. */
+export function roseEnds(
+  rows: readonly RoseRow[],
+): { readonly least: RoseRow; readonly most: RoseRow } | null {
+  const held = rows.filter(({ outcome }) => outcome === 'balanced');
+  const [first] = held;
+  if (first === undefined) return null;
+  return held.reduce(
+    ({ least, most }, row) => ({
+      least: row.liftOff < least.liftOff ? row : least,
+      most: row.liftOff > most.liftOff ? row : most,
+    }),
+    { least: first, most: first },
+  );
+}
