@@ -19,13 +19,17 @@ export function climbOnLip(search: ContactSearch, candidate: number): void {
   const { piece, first, last } = run;
   const index = found.index[candidate] as number;
   const nearest = Math.min(last, Math.max(first, Math.round(index)));
-  let low = piece.closed ? -Infinity : angleAt(search, run, first);
-  let high = piece.closed ? Infinity : angleAt(search, run, last);
+  // Between the neighbours of a place that is higher than both there is a maximum.
+  const { stride } = search;
+  let before = (found.place[candidate] as number) - stride;
+  let after = before + 2 * stride;
+  let low = angleWithin(search, run, before);
+  let high = angleWithin(search, run, after);
   let isLowKnown = false;
   let isHighKnown = false;
   let angle = angleAt(search, run, index);
   let good = angleAt(search, run, nearest);
-  let limit = piece.isArc ? search.stride * DEGREE : (high - low) / 4;
+  let limit = (high - low) / 2;
   let start = NaN;
   for (let round = 0; round < LAST_ROUND; round++) {
     if (!goToRay(search, piece, angle)) {
@@ -44,6 +48,14 @@ export function climbOnLip(search: ContactSearch, candidate: number): void {
       ? ftt - (ftd * ftd) / fdd
       : ftt + 2 * ftd * edge1 + fdd * edge1 * edge1 + fd * edge2;
     let step = bend < 0 ? -slope / bend : slope > 0 ? limit : -limit;
+    // What was looked at is an estimate: the maximum may yet lie beyond a neighbour.
+    if (slope > 0 && angle === high && (piece.closed || after < last)) {
+      after += stride;
+      high = angleWithin(search, run, after);
+    } else if (slope <= 0 && angle === low && (piece.closed || before > first)) {
+      before -= stride;
+      low = angleWithin(search, run, before);
+    }
     const isAtEnd = slope > 0 ? angle === high : angle === low;
     if (isAtEnd || Math.abs(slope * step) < LEVEL || round === LAST_ROUND - 1) {
       offerRay(search, run, isFree, isAtEnd);
@@ -75,6 +87,12 @@ function angleAt({ face }: ContactSearch, { piece, first, last }: RimRun, index:
   const x = piece.x + piece.dx * v;
   const y = piece.y + piece.dy * v;
   return direction + Math.atan2(y * Math.cos(direction) - x * Math.sin(direction), face.cutAt);
+}
+
+/** The same, at an end of a run that is not closed for what lies beyond it. */
+function angleWithin(search: ContactSearch, run: RimRun, index: number): number {
+  const { piece, first, last } = run;
+  return angleAt(search, run, piece.closed ? index : Math.min(last, Math.max(first, index)));
 }
 
 /** Where the ray at hand is touched: where the chord is tangent to the ball, and on to where the bowed lip is. */
@@ -111,8 +129,6 @@ function offerRay(search: ContactSearch, run: RimRun, isFree: boolean, isAtEnd: 
     offer(search, ray.d * ray.cosine, ray.d * ray.sine, ray.z, true, 0);
   }
 }
-
-const DEGREE = Math.PI / 180;
 
 /** Where a step would raise the ball by less than this (mm), the place is found. */
 const LEVEL = 1e-13;

@@ -161,7 +161,7 @@ describe('settle', () => {
           expect(height).toBeGreaterThan(Math.max(...borne) - UNTOLD);
         });
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 

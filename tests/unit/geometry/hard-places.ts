@@ -109,4 +109,30 @@ export const hardPlaces: readonly HardPlace[] = [
     direction: 2.195698936627877,
     translation: 29.33509173363916,
   },
+  {
+    what: 'the end of a cut that all but runs along a ray, where lip turns to edge',
+    input: {
+      outline: { kind: 'ellipse', width: 15.000000128056854, height: 7.873133117898324 },
+      curvatureRadiusAP: 9.31736734558054,
+      curvatureRadiusSI: 9.31736734558054,
+      labrum: { height: 2.094040069726314, width: 2.092927308517009 },
+      defect: { direction: 1.9812537134637147, depth: 1.1058183897649094, kind: 'cut' },
+    },
+    ballRadius: 4.658683696653324,
+    direction: 2.8742548299547432,
+    translation: 2.771963917625272,
+  },
+  {
+    what: 'the end of a cut, where the estimate puts the maximum a place too far',
+    input: {
+      outline: { kind: 'ellipse', width: 15.00000020954758, height: 7.372574569214978 },
+      curvatureRadiusAP: 9.19265190682944,
+      curvatureRadiusSI: 19.955045722471226,
+      labrum: { height: 0.35048059162240497, width: 2.464329797804509 },
+      defect: { direction: 5.31500423661527, depth: 0.3000000221825502, kind: 'cut' },
+    },
+    ballRadius: 3,
+    direction: 0,
+    translation: 4.765123554181103,
+  },
 ];
