@@ -4,6 +4,8 @@ const tokens = {
   bone: '--bone',
   boneLine: '--bone-line',
   lip: '--flesh',
+  plastic: '--plastic',
+  cement: '--cement',
   ball: '--metal',
   low: '--motion-wash',
   high: '--motion',
