@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from '@playwright/test';
+import { openBench } from './support/bench-page.ts';
 import { expect, test } from './support/test.ts';
 
-const BENCH = 'bench/rocking-bench/';
+const BENCH = 'rocking-bench';
 const SLOW = { timeout: 30_000 };
 
 const cell = (page: Page, name: string): Locator =>
@@ -23,7 +24,7 @@ const place = (page: Page): Locator =>
 test('the ball at the rim lifts the far side, and the simulation agrees with the solver', async ({
   page,
 }) => {
-  await page.goto(BENCH);
+  await openBench(page, BENCH);
   await measured(page);
   for (const name of ['A, gap', 'B, gap', 'A, press-in', 'B, press-in']) {
     const text = (await note(page, name).textContent()) ?? '';
@@ -37,7 +38,7 @@ test('the ball at the rim lifts the far side, and the simulation agrees with the
 });
 
 test('the ball can be taken hold of and drawn across', async ({ page }) => {
-  await page.goto(`${BENCH}?place=0`);
+  await openBench(page, BENCH, '?place=0');
   await expect(note(page, 'A, gap')).toHaveText(/^solver/, SLOW);
   const box = await page.locator('[data-handle="ball"]').first().boundingBox();
   if (box === null) throw new Error('no ball');
@@ -52,7 +53,7 @@ test('the ball can be taken hold of and drawn across', async ({ page }) => {
 
 test('rocked, the gap at each load is plotted, tabled and taken home', async ({ page }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
-  await page.goto(`${BENCH}?cycles=3&press=600&left=80`);
+  await openBench(page, BENCH, '?cycles=3&press=600&left=80');
   await page.getByRole('button', { name: 'Rock them 3 times' }).click();
   await expect(page.locator('.picture').getByText('crosses: the solver')).toBeVisible(SLOW);
   await page.getByText('Read the loads as a table').click();
@@ -76,7 +77,7 @@ test('rocked, the gap at each load is plotted, tabled and taken home', async ({ 
 });
 
 test('a rocking can be stopped and sockets made fresh', async ({ page }) => {
-  await page.goto(`${BENCH}?cycles=50`);
+  await openBench(page, BENCH, '?cycles=50');
   await page.getByRole('button', { name: 'Rock them 50 times' }).click();
   await page.getByRole('button', { name: 'Stop' }).click();
   await expect(page.getByRole('button', { name: 'Rock them 50 times' })).toBeVisible();
@@ -85,27 +86,27 @@ test('a rocking can be stopped and sockets made fresh', async ({ page }) => {
 });
 
 test('holds both designs in the address, and takes them up again', async ({ page }) => {
-  await page.goto(`${BENCH}?plane=front-back&a-back=keel&b-back=four&b-bed=bonded`);
+  await openBench(page, BENCH, '?plane=front-back&a-back=keel&b-back=four&b-bed=bonded');
   await expect(page.getByLabel('A, on its back')).toHaveValue('keel');
   await page.getByRole('radio', { name: 'B', exact: true }).check({ force: true });
   await expect(page.getByLabel('B, on its back')).toHaveValue('four');
   await page.getByLabel('B, hold').selectOption('in-grown');
   await expect.poll(() => new URL(page.url()).searchParams.get('b-hold')).toBe('in-grown');
-  await page.reload();
+  await openBench(page, BENCH, new URL(page.url()).search);
   await page.getByRole('radio', { name: 'B', exact: true }).check({ force: true });
   await expect(page.getByLabel('B, hold')).toHaveValue('in-grown');
 });
 
 for (const query of ['press=abc', 'a-back=glue', 'b-length=1e9', 'plane=__proto__']) {
   test(`a broken address shows defaults and one clear line: ${query}`, async ({ page }) => {
-    await page.goto(`${BENCH}?${query}`);
+    await openBench(page, BENCH, `?${query}`);
     await expect(page.getByText('Not taken from the link')).toHaveCount(1);
     await expect(place(page)).toHaveValue('90');
   });
 }
 
 test('a socket that nothing holds is said and drawn to be lost', async ({ page }) => {
-  await page.goto(`${BENCH}?a-back=none&b-back=none&b-bed=rough`);
+  await openBench(page, BENCH, '?a-back=none&b-back=none&b-bed=rough');
   await expect(reading(page, 'A, gap')).toHaveText('slid off', SLOW);
   await expect(reading(page, 'B, gap')).toHaveText('overturned', SLOW);
   await expect(page.locator('.picture svg').getByText('slid off its bed')).toBeVisible();
@@ -113,7 +114,7 @@ test('a socket that nothing holds is said and drawn to be lost', async ({ page }
 });
 
 test('does no work when it is out of sight', async ({ page }) => {
-  await page.goto(`${BENCH}?cycles=50`);
+  await openBench(page, BENCH, '?cycles=50');
   await measured(page);
   await page.getByRole('button', { name: 'Rock them 50 times' }).click();
   await page.evaluate(() => {
@@ -137,7 +138,7 @@ test('does no work when it is out of sight', async ({ page }) => {
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
   test('stands still, drawn by the solver and described', async ({ page }) => {
-    await page.goto(BENCH);
+    await openBench(page, BENCH);
     await expect(page.locator('.picture svg:visible')).toHaveCount(1);
     await expect(page.getByText('This is a still.')).toBeVisible();
     await expect(reading(page, 'A, gap')).toHaveText(/\d+\u00a0µm/);
