@@ -4,7 +4,7 @@ import * as edit from './edit.ts';
 import { curveOf, polarPlace } from './outline.ts';
 import type { Preset } from './presets.ts';
 import { liftRose } from './rose.ts';
-import { seatOf } from './seat.ts';
+import { FEWER_ELEMENTS, seatOf } from './seat.ts';
 import {
   defaultBoard,
   loadRanges,
@@ -38,9 +38,15 @@ export class PegBoard {
   readonly press = $derived(this.load.press);
   readonly shear = $derived(this.load.shear);
   readonly share = $derived(this.load.share);
+  /** Whether a change is going on that is not finished. */
+  isMoving = $state(false);
+  /** What the rose is worked out for: with fewer elements while something is moved. */
+  readonly #roseSeat = $derived(
+    this.isMoving ? seatOf(this.design, this.ground, FEWER_ELEMENTS) : this.seat,
+  );
   /** Carrying the load round leaves it as it is. */
   readonly rose = $derived(
-    liftRose(this.seat, { press: this.press, shear: this.shear, share: this.share }),
+    liftRose(this.#roseSeat, { press: this.press, shear: this.shear, share: this.share }),
   );
 
   /** Settings that were settled before, the last one first to come back, and those undone. */
@@ -74,6 +80,7 @@ export class PegBoard {
 
   /** A change is finished: it can be undone as one. */
   settle(): void {
+    this.isMoving = false;
     if (this.setting === this.#settled) return;
     this.#past = [...this.#past, this.#settled].slice(-MOST_STEPS);
     this.#future = [];
@@ -98,6 +105,7 @@ export class PegBoard {
 
   /** Gives up a change that is going on. */
   putBack(): void {
+    this.isMoving = false;
     this.setting = this.#settled;
     this.message = '';
   }
@@ -123,6 +131,7 @@ export class PegBoard {
 
   /** Moves a peg or the keel, mm, to the nearest place with room. */
   move(which: number | 'keel', to: Point): void {
+    this.isMoving = true;
     this.#take(edit.moved(this.curve, this.design, which, to));
   }
 
@@ -165,10 +174,12 @@ export class PegBoard {
 
   /** Brings the pegs nearer or farther from front to back, from where they stood before the change began. */
   spread(value: number): void {
+    this.isMoving = true;
     this.#take(edit.spreadTo(this.curve, this.#settled.design, value));
   }
 
   setGround(change: Partial<Ground>): void {
+    this.isMoving = true;
     const ground = { ...this.ground, ...change };
     const fit = edit.onGround(this.#settled.design, ground);
     if (fit === null) {
@@ -181,6 +192,7 @@ export class PegBoard {
   }
 
   setLoad(change: Partial<BallLoad>): void {
+    this.isMoving = true;
     this.message = '';
     const bearing = (change.bearing ?? this.load.bearing) % 360;
     const load = { ...this.load, ...change };
