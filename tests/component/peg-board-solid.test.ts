@@ -2,7 +2,7 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { page } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
 import type { BufferGeometry, Material, Object3D } from 'three';
-import { openBoard } from '../../sims/benches/peg-board/solid/board-scene.ts';
+import { openBoard } from '../../sims/benches/peg-board/solid/solid-scene.ts';
 import SolidBoard from '../../sims/benches/peg-board/SolidBoard.svelte';
 import { PegBoard } from '../../sims/benches/peg-board/state.svelte.ts';
 import { presets } from '../../sims/benches/peg-board/presets.ts';
