@@ -138,7 +138,7 @@ test('does no work when it is out of sight', async ({ page }) => {
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
   test('stands still, drawn by the solver and described', async ({ page }) => {
-    await openBench(page, BENCH);
+    await page.goto(`bench/${BENCH}/`);
     await expect(page.locator('.picture svg:visible')).toHaveCount(1);
     await expect(page.getByText('This is a still.')).toBeVisible();
     await expect(reading(page, 'A, gap')).toHaveText(/\d+\u00a0µm/);
