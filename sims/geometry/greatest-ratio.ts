@@ -7,7 +7,7 @@ const WORTH = 1e-4;
 const CLOSEST = 1e-6;
 
 /** Share of the greatest ratio by which one may at most be higher between looks on one smooth stretch. */
-const TRUSTED = 0.006;
+const TRUSTED = 0.01;
 
 /** Share of the greatest ratio by which the one between may lie off the straight line there. */
 const TRUSTED_BEND = 0.004;
