@@ -91,7 +91,7 @@ export function penetrationOnCap(cap: CapContact, pose: CapPose, alpha: number):
   const { distance, excess, reach } = pose;
   if (alpha >= reach) return 0;
   const { curvatureRadius, ballRadius } = cap;
-  const spread = distance * Math.sin(alpha);
+  const spread = Math.min(ballRadius, distance * Math.sin(alpha));
   const gap = ballRadius - excess + 2 * distance * Math.sin(alpha / 2) ** 2;
   const cosines = Math.sin((reach + alpha) / 2) * Math.sin((reach - alpha) / 2);
   return (

@@ -45,16 +45,19 @@ function sumsOnCap(cap: CapContact, pose: CapPose): ContactSums {
   const inner = cap.halfArc - RIM_MARGIN / cap.curvatureRadius;
   const compressive = face.compressive + edge.compressive;
   const clear = inner > 0 ? loadsOnCap(cap, pose, inner).compressive : 0;
+  const deepest = deepestOnCap(cap, pose);
+  // A contact so small that its extent is lost in rounding: all of it at the rim, at the peak pressure.
+  const isLost = !(face.total > 0);
   return {
     state: stateOf(cap, pose),
-    total: face.total,
+    total: isLost ? compressive : face.total,
     reaction: { compressive, side: face.side + edge.side, cross: 0 },
     edge,
     nearRim: compressive - clear,
-    area: face.area,
-    deepest: deepestOnCap(cap, pose),
+    area: isLost ? compressive / deepest : face.area,
+    deepest,
     // Pressure p along the normal −P/R from a place P off the hollow's centre: its side part has the lever of the pressure.
-    centre: [(cap.curvatureRadius * face.side) / face.total, 0],
+    centre: [isLost ? cap.halfWidth : (cap.curvatureRadius * face.side) / face.total, 0],
   };
 }
 

@@ -24,6 +24,23 @@ describe('contactPressure: what cannot be carried', () => {
     }
   });
 
+  test('contactPressure: a contact at the rim too small for its extent to be told stands there, under the peak', () => {
+    const contact = contactPressure({
+      socket: sphericalSocket({ curvatureRadius: 20, width: 40 }),
+      ballRadius: 0.4090224800394021 * 20,
+      thickness: 1e-3,
+      modulus: 10 ** 7.775035589362977,
+      poisson: 0,
+      compressiveLoad: 1e-6,
+      translation: 20,
+    });
+    if (contact.state === 'too much for the layer') throw new Error('it is carried');
+    expect(contact.centreOfPressure).toEqual([20, 0]);
+    expect(contact.rimShare).toBe(1);
+    expectClose(contact.meanPressure, contact.peakPressure, { relative: 1e-9 });
+    expect(contact.contactArea).toBeGreaterThan(0);
+  });
+
   test('contactPressure: never NaN and never endless, whatever is asked', () => {
     const sockets = fc.oneof(
       ordinarySocket,
