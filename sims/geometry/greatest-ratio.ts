@@ -3,6 +3,12 @@ import type { Look } from './look.ts';
 /** What is more than this share of the greatest ratio above it is worth finding. */
 const WORTH = 1e-4;
 
+/** And of ratios that stand nearly upright, what is more than this angle above it, rad. */
+const WORTH_ANGLE = 2e-7;
+
+/** More closer looks than any face of use asks for: of one that stands upright all over there would be no end. */
+const MOST_LOOKS = 3000;
+
 /** Looks this close, mm, show what a jump between them jumps to. */
 const CLOSEST = 1e-6;
 
@@ -27,7 +33,10 @@ export function greatestRatio(
 ): number {
   let greatest = looks.reduce((most, { ratio }) => Math.max(most, ratio), -Infinity);
 
+  let left = MOST_LOOKS;
+
   const note = (look: Look): Look => {
+    left -= 1;
     greatest = Math.max(greatest, look.ratio);
     return look;
   };
@@ -35,7 +44,7 @@ export function greatestRatio(
   const lookBetween = (a: Look, b: Look): void => {
     const bound = mostBetween(a, b, greatest);
     const width = b.translation - a.translation;
-    if (bound <= greatest + WORTH * Math.abs(greatest) || width < CLOSEST) return;
+    if (left <= 0 || width < CLOSEST || !isWorth(bound, greatest)) return;
     const jump = jumpBetween(a, b);
     const between = note(lookAt(jump ?? a.translation + width / 2));
     const isTrusted =
@@ -63,6 +72,14 @@ export function greatestRatio(
   for (let i = looks.length - 1; i > 0; i--) lookBetween(looks[i - 1] as Look, looks[i] as Look);
   return greatest;
 }
+
+function isWorth(bound: number, greatest: number): boolean {
+  if (bound <= greatest + WORTH * Math.abs(greatest)) return false;
+  return greatest < STEEP || Math.atan(bound) - Math.atan(greatest) > WORTH_ANGLE;
+}
+
+/** Below this ratio the share decides alone: it is the narrower of the two. */
+const STEEP = 100;
 
 /** How near to each other the looks on the two sides of a jump are, as a share of the way they are taken from. */
 const NEAR = 0.02;

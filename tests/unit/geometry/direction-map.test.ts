@@ -106,6 +106,23 @@ describe('directionMap', () => {
     );
   });
 
+  test('directionMap: a rim that stands upright, or all but, comes to an end', () => {
+    for (const [curvatureRadius, width, ballRadius] of [
+      [60, 120, 1.2],
+      [59.99999941093847, 119.99999882187694, 1.2000004810746714],
+      [17.034053735184656, 34.06810705506621, 16.86371321792358],
+    ] as const) {
+      const socket = sphericalSocket({ curvatureRadius, width });
+      const [row] = directionMap(roundFace(socket), ballRadius, {
+        directions: [2.14],
+        translations: 60,
+      });
+      expectClose(row?.balanceStabilityAngle ?? NaN, balanceStabilityAngle(socket), {
+        absolute: 1e-6,
+      });
+    }
+  });
+
   test('directionMap: the peak of ordinary sockets to 1e-6 of itself', () => {
     for (const [curvatureRadius, width, ballRadius] of [
       [27, 30, 24],
