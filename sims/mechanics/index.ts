@@ -48,11 +48,11 @@ export { holds, type Hold, type HoldKind } from './seat-kinds.ts';
 export type { SeatOutline } from './seat-outline.ts';
 export {
   rockingTest,
-  type Fading,
   type RockingCycle,
   type RockingQuestion,
   type RockingResult,
 } from './rocking-test.ts';
+export { seatMemory, type Fading, type SeatMemory } from './seat-memory.ts';
 export { solveSeat } from './seat.ts';
 export type {
   SeatElement,

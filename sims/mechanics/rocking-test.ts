@@ -1,9 +1,8 @@
 import { inRange, positive } from '../geometry/numeric.ts';
 import { firstFactor, greatestFactor, growth, lettingGo, type LettingGo } from './growing-load.ts';
-import { equilibrium } from './seat-equilibrium.ts';
-import { loadParts, springsOf, type Springs } from './seat-springs.ts';
+import { seatMemory, type Fading } from './seat-memory.ts';
+import { springsOf } from './seat-springs.ts';
 import type { SeatElement, SeatLoad, SeatOutcome } from './seat-types.ts';
-import { seatSolution, slipAt } from './seat.ts';
 
 export interface RockingQuestion {
   readonly seat: { readonly elements: readonly SeatElement[] };
@@ -15,14 +14,6 @@ export interface RockingQuestion {
   readonly fading?: Fading | undefined;
   /** A gap counts from here, mm; 0.01 where it is left out. */
   readonly leastGap?: number | undefined;
-}
-
-/** A strength that falls with all the way an element has slipped: to `residual` of itself, by 1/e for each `over` mm. */
-export interface Fading {
-  /** Share that is left in the end, 0 to 1 */
-  readonly residual: number;
-  /** mm, above 0 */
-  readonly over: number;
 }
 
 /** One cycle: the load at one rim, then at the other. Gaps in mm, at the worst place of the bed. */
@@ -76,7 +67,7 @@ export function rockingTest({
   }
   const { elements } = seat;
   const springs = springsOf(elements);
-  const rocked = rock(elements, springs, [load, turnedHalfRound(load)], cycles, fading);
+  const rocked = rock(elements, [load, turnedHalfRound(load)], cycles, fading);
   const size = Math.hypot(...load.force);
   const grown = growth(elements, springs, load);
   const greatest = greatestFactor(grown);
@@ -104,37 +95,22 @@ function turnedHalfRound({ force, point }: SeatLoad): SeatLoad {
 
 function rock(
   elements: readonly SeatElement[],
-  fresh: Springs,
   loads: readonly SeatLoad[],
   cycles: number,
   fading: Fading | undefined,
 ): { outcome: SeatOutcome; cycles: readonly RockingCycle[] } {
-  let springs = fresh;
-  let slips = new Float64Array(springs.count);
-  const ways = new Float64Array(springs.count);
-  let start: Float64Array | undefined;
+  const memory = seatMemory(elements);
   const done: RockingCycle[] = [];
   for (let cycle = 0; cycle < cycles; cycle++) {
     const lifts: number[] = [];
     for (const load of loads) {
-      const found = equilibrium(springs, loadParts(load, springs.arm), slips, start);
-      if (found.outcome !== 'balanced') return { outcome: found.outcome, cycles: done };
-      lifts.push(seatSolution(elements, springs, slips, found).liftOff);
-      const next = slips.map((slip, i) => slipAt(springs, i, found.gaps[i] ?? 0, slip));
-      next.forEach((slip, i) => (ways[i] = (ways[i] ?? 0) + Math.abs(slip - (slips[i] ?? 0))));
-      slips = next;
-      start = found.coordinates;
-      if (fading !== undefined) springs = faded(fresh, ways, fading);
+      const { outcome, liftOff } = memory.bear(load);
+      if (outcome !== 'balanced') return { outcome, cycles: done };
+      lifts.push(liftOff);
+      if (fading !== undefined) memory.wear(fading);
     }
     const [liftOff = 0, oppositeLiftOff = 0] = lifts;
-    done.push({ liftOff, oppositeLiftOff, slip: slips.reduce((a, b) => Math.max(a, b), 0) });
+    done.push({ liftOff, oppositeLiftOff, slip: memory.slip() });
   }
   return { outcome: 'balanced', cycles: done };
-}
-
-function faded(fresh: Springs, ways: Float64Array, { residual, over }: Fading): Springs {
-  const strength = fresh.strength.map(
-    (whole, i) => whole * (residual + (1 - residual) * Math.exp(-(ways[i] ?? 0) / over)),
-  );
-  return { ...fresh, strength };
 }

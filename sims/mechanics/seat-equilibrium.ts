@@ -26,7 +26,9 @@ const AT_REST = 1e-9;
 const GOAL = 1e-12;
 /** A direction whose stiffness is this share of the stiffest has none. */
 const NO_STIFFNESS = 1e-12;
-/** A rate or a force this share of the largest is rounding. */
+/** So a gap that changes by less than this share of a movement does not resist it. */
+const NO_RATE = Math.sqrt(NO_STIFFNESS);
+/** A force this share of the load is rounding. */
 const ROUNDING = 1e-10;
 const MOST_STEPS = 120;
 const MOST_GRIP_CHANGES = 40;
@@ -157,7 +159,7 @@ function isEndless(
   let force = dot(load, way);
   for (let i = 0; i < springs.count; i++) {
     const rate = rates[i] ?? 0;
-    if (Math.abs(rate) <= ROUNDING * length) continue;
+    if (Math.abs(rate) <= NO_RATE * length) continue;
     const end = endPull(springs, i, rate);
     if (!Number.isFinite(end)) return false;
     force -= end * rate;
@@ -167,7 +169,7 @@ function isEndless(
 
 /** A way without end along which gaps change lifts or tips the socket; one along which none does lets it slide. */
 function endOf(way: Float64Array, rates: Float64Array): SeatOutcome {
-  const least = ROUNDING * norm(way);
+  const least = NO_RATE * norm(way);
   return rates.some((rate) => Math.abs(rate) > least) ? 'overturned' : 'sliding';
 }
 

@@ -19,6 +19,7 @@ test('index: the public names, no fewer and no more', () => {
     'restPosition',
     'restUnderForce',
     'rockingTest',
+    'seatMemory',
     'socketAxes',
     'solveSeat',
     'sphericalBed',

@@ -317,6 +317,18 @@ describe('where there is no rest', () => {
     }
   });
 
+  test('what holds by a hair does not hold: pegs in line to a billionth of a millimetre, and a turn', () => {
+    const pegs = [
+      [-1.7e-9, 5],
+      [0, 8.5],
+      [0, 5],
+    ].flatMap(([x = 0, length = 0]) =>
+      peg({ x, y: 0, diameter: 3, length, kind: 'smooth cemented', bone }),
+    );
+    const load: SeatLoad = { force: [-0.0186, 0, -50], point: [0, -13, 0] };
+    expect(solveSeat({ elements: [...bed, ...pegs], load }).outcome).toBe('sliding');
+  });
+
   test('no elements, and no load', () => {
     expect(solveSeat({ elements: [], load: press(750, 0, 0) }).converged).toBe(false);
     const still = solveSeat({ elements: bed, load: press(0, 0, 0) });

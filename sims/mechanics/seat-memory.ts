@@ -1,0 +1,50 @@
+import { equilibrium } from './seat-equilibrium.ts';
+import { loadParts, springsOf } from './seat-springs.ts';
+import type { SeatElement, SeatLoad, SeatSolution } from './seat-types.ts';
+import { seatSolution, slipAt } from './seat.ts';
+
+/** A strength that falls with all the way an element has slipped: to `residual` of itself, by 1/e for each `over` mm. */
+export interface Fading {
+  /** Share that is left in the end, 0 to 1 */
+  readonly residual: number;
+  /** mm, above 0 */
+  readonly over: number;
+}
+
+/** A socket that is loaded again and again, and what its interface keeps of it. */
+export interface SeatMemory {
+  /** Bears one more load. Where nothing balances it, nothing is kept of it. */
+  readonly bear: (load: SeatLoad) => SeatSolution;
+  /** Lets strengths fall by the ways slipped so far. */
+  readonly wear: (fading: Fading) => void;
+  /** The furthest that an element has come out so far, mm */
+  readonly slip: () => number;
+}
+
+/** A fresh socket. What slips under a load stays slipped under the next (Jenkins elements). */
+export function seatMemory(elements: readonly SeatElement[]): SeatMemory {
+  const fresh = springsOf(elements);
+  const ways = new Float64Array(fresh.count);
+  let springs = fresh;
+  let slips = new Float64Array(fresh.count);
+  let start: Float64Array | undefined;
+  return {
+    bear: (load) => {
+      const found = equilibrium(springs, loadParts(load, springs.arm), slips, start);
+      const solution = seatSolution(elements, springs, slips, found);
+      if (!solution.converged) return solution;
+      const next = slips.map((slip, i) => slipAt(springs, i, found.gaps[i] ?? 0, slip));
+      next.forEach((slip, i) => (ways[i] = (ways[i] ?? 0) + Math.abs(slip - (slips[i] ?? 0))));
+      slips = next;
+      start = found.coordinates;
+      return solution;
+    },
+    wear: ({ residual, over }) => {
+      const strength = fresh.strength.map(
+        (whole, i) => whole * (residual + (1 - residual) * Math.exp(-(ways[i] ?? 0) / over)),
+      );
+      springs = { ...fresh, strength };
+    },
+    slip: () => slips.reduce((most, slip) => Math.max(most, slip), 0),
+  };
+}
