@@ -1,3 +1,4 @@
+import { listenToPointer } from '../../figures/pointer.ts';
 import type { Point } from '../../figures/view.ts';
 import type { ForceChain } from './arrows.ts';
 import { pullBetween } from './arrows.ts';
@@ -90,14 +91,5 @@ export function dragOn(svg: SVGSVGElement, bench: ForceBench, given: Dragged): (
     if (before !== null) bench.change(before);
   }
 
-  svg.addEventListener('pointerdown', take);
-  svg.addEventListener('pointermove', move);
-  svg.addEventListener('pointerup', letGo);
-  svg.addEventListener('pointercancel', putBack);
-  return () => {
-    svg.removeEventListener('pointerdown', take);
-    svg.removeEventListener('pointermove', move);
-    svg.removeEventListener('pointerup', letGo);
-    svg.removeEventListener('pointercancel', putBack);
-  };
+  return listenToPointer(svg, { take, move, letGo, putBack });
 }

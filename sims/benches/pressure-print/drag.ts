@@ -1,3 +1,4 @@
+import { listenToPointer } from '../../figures/pointer.ts';
 import { CURVES, plottedTranslation, type Layout } from './layout.ts';
 
 /** What a pointer on the drawing needs to know and may do. */
@@ -62,14 +63,5 @@ export function dragOn(svg: SVGSVGElement, bench: Draggable): () => void {
     bench.moveTo(before);
   }
 
-  svg.addEventListener('pointerdown', take);
-  svg.addEventListener('pointermove', follow);
-  svg.addEventListener('pointerup', letGo);
-  svg.addEventListener('pointercancel', putBack);
-  return () => {
-    svg.removeEventListener('pointerdown', take);
-    svg.removeEventListener('pointermove', follow);
-    svg.removeEventListener('pointerup', letGo);
-    svg.removeEventListener('pointercancel', putBack);
-  };
+  return listenToPointer(svg, { take, move: follow, letGo, putBack });
 }

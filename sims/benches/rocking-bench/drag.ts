@@ -1,3 +1,4 @@
+import { listenToPointer } from '../../figures/pointer.ts';
 import type { RockingBench } from './state.svelte.ts';
 
 /** What a pointer on the drawing needs to know. */
@@ -45,14 +46,5 @@ export function dragOn(svg: SVGSVGElement, bench: RockingBench, given: Dragged):
     bench.place(before);
   }
 
-  svg.addEventListener('pointerdown', take);
-  svg.addEventListener('pointermove', move);
-  svg.addEventListener('pointerup', letGo);
-  svg.addEventListener('pointercancel', putBack);
-  return () => {
-    svg.removeEventListener('pointerdown', take);
-    svg.removeEventListener('pointermove', move);
-    svg.removeEventListener('pointerup', letGo);
-    svg.removeEventListener('pointercancel', putBack);
-  };
+  return listenToPointer(svg, { take, move, letGo, putBack });
 }

@@ -1,3 +1,4 @@
+import { listenToPointer } from '../../figures/pointer.ts';
 import type { Point } from '../../figures/view.ts';
 import type { Layout } from './layout.ts';
 import { bearingAt } from './rose-figure.ts';
@@ -59,16 +60,7 @@ export function dragOn(svg: SVGSVGElement, bench: Draggable): () => void {
     bench.moveTo(before.translation);
   }
 
-  svg.addEventListener('pointerdown', take);
-  svg.addEventListener('pointermove', move);
-  svg.addEventListener('pointerup', letGo);
-  svg.addEventListener('pointercancel', putBack);
-  return () => {
-    svg.removeEventListener('pointerdown', take);
-    svg.removeEventListener('pointermove', move);
-    svg.removeEventListener('pointerup', letGo);
-    svg.removeEventListener('pointercancel', putBack);
-  };
+  return listenToPointer(svg, { take, move, letGo, putBack });
 }
 
 interface Grip {

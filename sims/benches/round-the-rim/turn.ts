@@ -1,3 +1,4 @@
+import { listenToPointer } from '../../figures/pointer.ts';
 import { bearingAt } from './rose-figure.ts';
 import type { Rose } from './layout.ts';
 
@@ -39,14 +40,5 @@ export function turnOn(svg: SVGSVGElement, { rose, width, face }: Turnable): () 
   function letGo(): void {
     isTurning = false;
   }
-  svg.addEventListener('pointerdown', take);
-  svg.addEventListener('pointermove', move);
-  svg.addEventListener('pointerup', letGo);
-  svg.addEventListener('pointercancel', letGo);
-  return () => {
-    svg.removeEventListener('pointerdown', take);
-    svg.removeEventListener('pointermove', move);
-    svg.removeEventListener('pointerup', letGo);
-    svg.removeEventListener('pointercancel', letGo);
-  };
+  return listenToPointer(svg, { take, move, letGo, putBack: letGo });
 }

@@ -1,10 +1,11 @@
+import { awakeInSight, type Sleeper } from '../../shared/in-sight.ts';
+
 /** What a bench on the lecture stage does when its acts come and go. */
 export interface Staged {
   /** `count` acts have come; `isPressed` if the newest came by one press of the clicker. */
   comeTo(count: number, isPressed: boolean): void;
-  /** The bench is in sight, or out of sight again. */
-  wake?(): void;
-  sleep?(): void;
+  /** What runs only while the bench is in sight. */
+  readonly sleeper?: Sleeper | undefined;
 }
 
 /**
@@ -25,14 +26,10 @@ export function followActs(place: HTMLElement, staged: Staged): () => void {
     staged.comeTo(count, isPressed);
   });
   rows.observe(place, { subtree: true, attributeFilter: ['data-shown'] });
-  const sight = new IntersectionObserver((entries) => {
-    if (entries.at(-1)?.isIntersecting === true) staged.wake?.();
-    else staged.sleep?.();
-  });
-  sight.observe(place);
+  const { sleeper } = staged;
+  const stopWatching = sleeper === undefined ? undefined : awakeInSight(place, sleeper);
   return () => {
     rows.disconnect();
-    sight.disconnect();
-    staged.sleep?.();
+    stopWatching?.();
   };
 }

@@ -1,3 +1,4 @@
+import { listenToPointer } from '../../figures/pointer.ts';
 import type { Layout } from './layout.ts';
 
 /** What a pointer on the panels needs to know and may do. */
@@ -52,14 +53,5 @@ export function dragOn(svg: SVGSVGElement, bench: Draggable): () => void {
     before = null;
   }
 
-  svg.addEventListener('pointerdown', take);
-  svg.addEventListener('pointermove', follow);
-  svg.addEventListener('pointerup', letGo);
-  svg.addEventListener('pointercancel', putBack);
-  return () => {
-    svg.removeEventListener('pointerdown', take);
-    svg.removeEventListener('pointermove', follow);
-    svg.removeEventListener('pointerup', letGo);
-    svg.removeEventListener('pointercancel', putBack);
-  };
+  return listenToPointer(svg, { take, move: follow, letGo, putBack });
 }

@@ -1,3 +1,4 @@
+import { listenToPointer } from '../../../figures/pointer.ts';
 /** rad a pixel */
 const TURN = 0.008;
 
@@ -25,14 +26,5 @@ export function orbitOn(place: HTMLElement, turn: (by: number, up: number) => vo
     last = null;
   }
 
-  place.addEventListener('pointerdown', take);
-  place.addEventListener('pointermove', follow);
-  place.addEventListener('pointerup', letGo);
-  place.addEventListener('pointercancel', letGo);
-  return () => {
-    place.removeEventListener('pointerdown', take);
-    place.removeEventListener('pointermove', follow);
-    place.removeEventListener('pointerup', letGo);
-    place.removeEventListener('pointercancel', letGo);
-  };
+  return listenToPointer(place, { take, move: follow, letGo, putBack: letGo });
 }
