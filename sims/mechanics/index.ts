@@ -2,6 +2,18 @@
  * Mechanics of a socket under load. Pure, no DOM, imports only geometry.
  * Lengths in mm, angles in rad, forces in N, pressures and moduli in MPa. The names below are public and stable.
  */
+export {
+  BONE_POISSON,
+  boneNames,
+  boneOf,
+  bones,
+  boneWithModulus,
+  corticalModulus,
+  type Bone,
+  type BoneEntry,
+  type BoneName,
+  type BoneNumber,
+} from './bone.ts';
 export { contactPressure } from './contact-pressure.ts';
 export {
   elasticStabilityCurve,
@@ -40,6 +52,8 @@ export {
   type SocketTilt,
   type Vector3,
 } from './version.ts';
+export { materials } from './materials.ts';
+export type { Material, MaterialName, Quantity, WayRead } from './materials-types.ts';
 export type { LettingGo } from './growing-load.ts';
 export { keel, type Keel } from './seat-keel.ts';
 export { peg, type Peg, type SurroundingBone } from './seat-peg.ts';

@@ -3,8 +3,14 @@ import * as mechanics from '../../../sims/mechanics/index.ts';
 
 test('index: the public names, no fewer and no more', () => {
   expect(Object.keys(mechanics).sort()).toStrictEqual([
+    'BONE_POISSON',
     'GREATEST_POISSON',
+    'boneNames',
+    'boneOf',
+    'boneWithModulus',
+    'bones',
     'contactPressure',
+    'corticalModulus',
     'elasticStabilityCurve',
     'flatBed',
     'forceOnSocket',
@@ -13,6 +19,7 @@ test('index: the public names, no fewer and no more', () => {
     'holds',
     'keel',
     'leastThinLayer',
+    'materials',
     'peg',
     'pressureField',
     'pullVector',
