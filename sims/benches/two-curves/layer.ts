@@ -1,3 +1,4 @@
+import { materials } from '../../mechanics/index.ts';
 import type { Range } from '../../shared/range.ts';
 
 /** The load and the plastic under it. */
@@ -25,12 +26,14 @@ export const layerNames: Readonly<Record<keyof LayerSetting, string>> = {
   poisson: 'Poisson’s ratio',
 };
 
-/** Teaching values. A visitor finds them among the facts of the lessons; a test holds the two together. */
+const { youngsModulus, poissonRatio } = materials.polyethylene;
+
+/** A visitor finds these among the facts of the lessons; a test holds the two together. */
 export const defaultLayer: LayerSetting = {
   load: 500,
   thickness: 4,
-  modulus: 690,
-  poisson: 0.46,
+  modulus: youngsModulus.value,
+  poisson: poissonRatio.value,
 };
 
 /** The layer as the mechanics asks for it. */

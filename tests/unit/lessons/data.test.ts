@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { materials, type Quantity } from '../../../sims/mechanics/index.ts';
 
 const read = (name: string): string =>
   readFileSync(new URL(`../../../lessons/${name}`, import.meta.url), 'utf8');
@@ -182,8 +183,13 @@ describe('facts.yaml', () => {
     },
   );
 
-  test('facts.yaml: every source of numbers gives one', () => {
-    const used = new Set(facts.map((fact) => fact.source));
+  test('facts.yaml and the table of materials: every source of numbers gives one', () => {
+    const inTable = Object.values(materials).flatMap((material) =>
+      Object.values(material).flatMap((part: string | Quantity) =>
+        typeof part === 'string' ? [] : part.sources,
+      ),
+    );
+    const used = new Set([...facts.map((fact) => fact.source), ...inTable]);
     const idle = sources.filter(({ custom }) => custom.usedFor === 'numbers');
     expect(idle.map((source) => source.id).filter((name) => !used.has(name))).toStrictEqual([]);
   });
