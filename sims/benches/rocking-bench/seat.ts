@@ -1,5 +1,6 @@
 import { BODY } from '../../figures/section.ts';
 import {
+  BONE_POISSON,
   flatBed,
   holds,
   keel,
@@ -11,8 +12,6 @@ import type { Hollow } from '../../physics/rocking-hollow.ts';
 import { loadInSpace, type RockingPlane } from '../../physics/rocking-plane.ts';
 import { FOUR_ACROSS, spacingRange, type Design, type RockingSetting } from './settings.ts';
 
-/** Bone and its stand-ins: not far from incompressible, as it is common to take them; a teaching value. */
-const POISSON = 0.3;
 /** Enough that more change the results by less than a hundredth. */
 const BED_ELEMENTS = 500;
 /** Of a keel, mm: teaching values. Its length goes with the height of the back. */
@@ -78,7 +77,7 @@ export function loadAt(setting: RockingSetting, place: number = setting.place): 
 /** A design on the bone of the setting. */
 export function seatOf(setting: RockingSetting, design: Design): Seat {
   const { modulus, layer: thickness } = setting;
-  const bone = { modulus, poisson: POISSON };
+  const bone = { modulus, poisson: BONE_POISSON };
   const level = -BODY.thickness;
   const bed = flatBed(
     { kind: 'ellipse', width: setting.width, height: setting.height },

@@ -56,7 +56,7 @@ export const ranges: Readonly<Record<Numbers, Range>> = {
   mismatch: { min: 2, max: 14, step: 0.5, digits: 1, unit: 'mm' },
   height: { min: 30, max: 44, step: 1, digits: 0, unit: 'mm' },
   width: { min: 22, max: 34, step: 1, digits: 0, unit: 'mm' },
-  modulus: { min: 50, max: 500, step: 5, digits: 0, unit: 'MPa' },
+  modulus: { min: 50, max: 500, step: 1, digits: 0, unit: 'MPa' },
   layer: { min: 3, max: 15, step: 0.5, digits: 1, unit: 'mm' },
 };
 

@@ -11,11 +11,13 @@ import {
 import {
   defaultSetting,
   flat,
+  ranges,
   rockingFields,
   spacingRange,
   unflat,
   type RockingSetting,
 } from '../../../sims/benches/rocking-bench/settings.ts';
+import { boneNames, boneOf, boneWithModulus } from '../../../sims/mechanics/index.ts';
 import { planeSprings } from '../../../sims/physics/rocking-plane.ts';
 import { readUrlState, writeUrlState } from '../../../sims/shared/url-state.ts';
 import { settings } from './settings.ts';
@@ -42,6 +44,16 @@ describe('the setting', () => {
     expect(unflat(state)).toEqual(defaultSetting);
     expect(problem).toMatch(/press “9999” \(allowed: 50 to 1000 N\).*A, back “glue”/);
   });
+});
+
+test.each(boneNames)('%s can be set, goes into a link and is known again', (name) => {
+  const { modulus } = boneOf(name);
+  const { min, max, step } = ranges.modulus;
+  expect(modulus).toBeGreaterThanOrEqual(min);
+  expect(modulus).toBeLessThanOrEqual(max);
+  expect((modulus - min) % step).toBe(0);
+  const link = writeUrlState(rockingFields, flat({ ...defaultSetting, modulus }));
+  expect(boneWithModulus(readUrlState(rockingFields, link).state.modulus)).toBe(name);
 });
 
 describe('a seat', () => {
