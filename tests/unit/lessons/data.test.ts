@@ -54,6 +54,7 @@ const sourceSchema = v.strictObject({
 
 const units = [
   'mm',
+  'µm',
   '°',
   'ratio',
   'odds ratio',
@@ -66,6 +67,8 @@ const units = [
   'words',
   'options',
   'cycles',
+  '°C',
+  'g',
 ] as const;
 
 const factSchema = v.pipe(
