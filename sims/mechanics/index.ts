@@ -52,6 +52,26 @@ export {
   type SocketTilt,
   type Vector3,
 } from './version.ts';
+export {
+  bilayerBending,
+  type BentLayer,
+  type BilayerBending,
+  type BilayerQuestion,
+  type LayerStress,
+} from './bilayer.ts';
+export { bimetalCurvature, type BimetalQuestion } from './bimetal.ts';
+export { dundurs, type Dundurs, type ElasticMaterial } from './dundurs.ts';
+export { ingrowth, usualIngrowthRates, usualMotionThresholds } from './ingrowth.ts';
+export type {
+  BoneAnswer,
+  Ingrowth,
+  IngrowthPlace,
+  IngrowthQuestion,
+  IngrowthRates,
+  IngrowthWeek,
+  MotionThresholds,
+} from './ingrowth-types.ts';
+export { shearLag, type Adherend, type ShearLag, type ShearLagQuestion } from './shear-lag.ts';
 export { materials } from './materials.ts';
 export type { Material, MaterialName, Quantity, WayRead } from './materials-types.ts';
 export type { LettingGo } from './growing-load.ts';
@@ -78,3 +98,36 @@ export type {
   SeatSolution,
   Tension,
 } from './seat-types.ts';
+export { cementHeat, type CementHeat, type CementHeatQuestion } from './cement-heat.ts';
+export type { ThermalProperties } from './cement-heat.ts';
+export {
+  arrheniusDamage,
+  BONE_LIMIT,
+  cem43,
+  heatInjury,
+  henriques,
+  SKIN_LIMIT,
+  timeAbove,
+  type ArrheniusConstants,
+  type HeatInjury,
+  type TemperatureHistory,
+} from './cement-injury.ts';
+export { settingRate, shareSet, type CementKinetics } from './cement-setting.ts';
+export { cementVolume } from './cement-volume.ts';
+export type {
+  CementDesign,
+  CementedKeel,
+  CementedPeg,
+  CementVolume,
+  MantleVolume,
+} from './cement-volume-types.ts';
+export { conduct } from './conduct.ts';
+export type {
+  ConductBoundary,
+  ConductLayer,
+  Conduction,
+  ConductQuestion,
+  FaceHistory,
+  HeatLedger,
+  HeatSource,
+} from './conduct-types.ts';
