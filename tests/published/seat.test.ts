@@ -1,37 +1,13 @@
 import { describe } from 'vitest';
-import {
-  flatBed,
-  keel,
-  peg,
-  rockingTest,
-  solveSeat,
-  type SeatElement,
-} from '../../sims/mechanics/index.ts';
+import { flatBed, rockingTest, solveSeat, type SeatElement } from '../../sims/mechanics/index.ts';
 import { fact, runChecks, type PublishedCheck } from './check.ts';
+import { bedOn, keelOn, pegsOn } from './seats.ts';
 
 const bone = { modulus: fact('socket-bone-modulus-across'), poisson: 0.3 };
-const layer = { ...bone, thickness: 10 };
-const level = -fact('drawn-component-thickness');
-const outline = { kind: 'pear', width: fact('face-lower-width'), height: 35 } as const;
-
-/** A pegged and a keeled component of sizes near those drawn in the lessons. */
-const pegs = (
-  [
-    [0, 9],
-    [-5.5, -7],
-    [5.5, -7],
-  ] as const
-).flatMap(([x, y]) => peg({ x, y, diameter: 5, length: 10, kind: 'smooth cemented', bone, level }));
-const plate = keel({
-  x: 0,
-  y: 0,
-  length: 20,
-  height: 11,
-  thickness: 4,
-  kind: 'keel cemented',
-  bone,
-  level,
-});
+const bed = bedOn(bone);
+const rough = bedOn(bone, true);
+const pegs = pegsOn(bone);
+const plate = keelOn(bone);
 
 /** The pull, straight out, that a component without a bond under its back withstands, N. */
 function pullOut(elements: readonly SeatElement[]): number {
@@ -53,9 +29,27 @@ const band = (id: string) => ({
   tolerance: (fact(id, 'high') - fact(id, 'low')) / 2,
 });
 
-const bed = flatBed(outline, { layer, level });
+/** A square footing of 7 m that can only press, 2,687.5 kN on it 4,200 / 2,687.5 m off its middle: the edge, kPa. */
+function footingEdge(): number {
+  const elements = flatBed(
+    { kind: 'rectangle', width: 7, height: 7 },
+    { layer: { thickness: 1, modulus: 1, poisson: 0 }, level: 0, elements: 8000 },
+  );
+  const load = { force: [0, 0, -2687.5], point: [0, -4200 / 2687.5, 0] } as const;
+  const { displacement, rotation } = solveSeat({ elements, load });
+  return rotation[0] * 3.5 - displacement[2];
+}
 
 const checks: readonly PublishedCheck[] = [
+  {
+    kind: 'hard',
+    what: 'handbook: pressure under the edge of a footing loaded beyond its kern, 2P / 3L(B/2 − e), kPa',
+    sources: [],
+    compute: footingEdge,
+    expected: (2 * 2687.5) / (3 * 7 * (3.5 - 4200 / 2687.5)),
+    tolerance: 0.132,
+    why: 'A thousandth, for the rows of elements.',
+  },
   {
     kind: 'band',
     what: 'pull-out of a component with three smooth cemented pegs, N',
@@ -85,8 +79,7 @@ const checks: readonly PublishedCheck[] = [
     what: 'lift-off on foam over that on bone, stiffness for stiffness',
     sources: ['patel-2008', 'seliktar-2003'],
     compute: () => {
-      const on = (modulus: number): number =>
-        lift(flatBed(outline, { layer: { ...layer, modulus }, level, isRough: true }));
+      const on = (modulus: number): number => lift(bedOn({ ...bone, modulus }, true));
       return on(fact('foam-modulus', 'high')) / on(bone.modulus);
     },
     expected: fact('socket-bone-modulus-across') / fact('foam-modulus', 'high'),
@@ -97,9 +90,7 @@ const checks: readonly PublishedCheck[] = [
     kind: 'band',
     what: 'keel over pegs: lift-off opposite the load of the standard test',
     sources: ['keel-peg-rocking-2006', 'astm-f2028'],
-    compute: () =>
-      lift([...flatBed(outline, { layer, level, isRough: true }), ...plate]) /
-      lift([...flatBed(outline, { layer, level, isRough: true }), ...pegs]),
+    compute: () => lift([...rough, ...plate]) / lift([...rough, ...pegs]),
     expected: 1,
     tolerance: 0.6,
     why:
@@ -112,7 +103,6 @@ const checks: readonly PublishedCheck[] = [
     what: 'pegs over keel: micromotion under a load at the rim',
     sources: ['voss-2017'],
     compute: () => {
-      const rough = flatBed(outline, { layer, level, isRough: true });
       const share = fact('eccentric-load-of-test') / fact('rocking-test-load');
       return lift([...rough, ...pegs], share) / lift([...rough, ...plate], share);
     },
