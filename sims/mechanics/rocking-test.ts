@@ -1,6 +1,6 @@
 import { inRange, positive } from '../geometry/numeric.ts';
 import { firstFactor, greatestFactor, growth, lettingGo, type LettingGo } from './growing-load.ts';
-import { seatMemory, type Fading } from './seat-memory.ts';
+import { memoryOn, type Fading, type SeatMemory } from './seat-memory.ts';
 import { springsOf } from './seat-springs.ts';
 import type { SeatElement, SeatLoad, SeatOutcome } from './seat-types.ts';
 
@@ -10,6 +10,11 @@ export interface RockingQuestion {
   readonly load: SeatLoad;
   /** Whole number, 0 and up */
   readonly cycles: number;
+  /**
+   * Whether the ball passes the middle on its way from rim to rim, with its press alone, as a head does that slides over
+   * the face. It goes from rim to rim in one step where this is left out.
+   */
+  readonly throughMiddle?: boolean | undefined;
   /** How strengths fall as elements slip to and fro; they stay where it is left out. */
   readonly fading?: Fading | undefined;
   /** A gap counts from here, mm; 0.01 where it is left out. */
@@ -45,6 +50,10 @@ const USUAL_LEAST_GAP = 0.01;
  * (Jenkins elements): its pull then begins further out, and on the way back it resists with its strength at most. With
  * strengths that stay, gaps settle after a few cycles; with strengths that fade they may go on growing.
  *
+ * What `throughMiddle` does: with strengths that stay, pegs end at the same gaps with it and without. It presses home what
+ * has slipped, so that holds slip further in each cycle; with strengths that fade a lone peg’s gap then grows further,
+ * while a bonded bed, whose slip is undone, grows less. The tests say by how much.
+ *
  * Besides, the load at one rim is made to grow from nothing, for the first gap, the greatest load, and the order in which
  * the elements let go.
  *
@@ -54,6 +63,7 @@ export function rockingTest({
   seat,
   load,
   cycles,
+  throughMiddle = false,
   fading,
   leastGap = USUAL_LEAST_GAP,
 }: RockingQuestion): RockingResult {
@@ -67,7 +77,8 @@ export function rockingTest({
   }
   const { elements } = seat;
   const springs = springsOf(elements);
-  const rocked = rock(elements, [load, turnedHalfRound(load)], cycles, fading);
+  const way = { load, middle: throughMiddle ? pressAlone(load) : undefined, cycles, fading };
+  const rocked = rock(memoryOn(elements, springs), way);
   const size = Math.hypot(...load.force);
   const grown = growth(elements, springs, load);
   const greatest = greatestFactor(grown);
@@ -93,21 +104,33 @@ function turnedHalfRound({ force, point }: SeatLoad): SeatLoad {
   };
 }
 
+/** The press of a load, straight in at the middle of the face. */
+function pressAlone({ force }: SeatLoad): SeatLoad {
+  return { force: [0, 0, force[2]], point: [0, 0, 0] };
+}
+
+interface Way {
+  readonly load: SeatLoad;
+  readonly middle: SeatLoad | undefined;
+  readonly cycles: number;
+  readonly fading: Fading | undefined;
+}
+
 function rock(
-  elements: readonly SeatElement[],
-  loads: readonly SeatLoad[],
-  cycles: number,
-  fading: Fading | undefined,
+  memory: SeatMemory,
+  { load, middle, cycles, fading }: Way,
 ): { outcome: SeatOutcome; cycles: readonly RockingCycle[] } {
-  const memory = seatMemory(elements);
+  const rims = [load, turnedHalfRound(load)];
   const done: RockingCycle[] = [];
   for (let cycle = 0; cycle < cycles; cycle++) {
     const lifts: number[] = [];
-    for (const load of loads) {
-      const { outcome, liftOff } = memory.bear(load);
+    for (const rim of rims) {
+      const { outcome, liftOff } = memory.bear(rim);
       if (outcome !== 'balanced') return { outcome, cycles: done };
       lifts.push(liftOff);
       if (fading !== undefined) memory.wear(fading);
+      const between = middle === undefined ? 'balanced' : memory.bear(middle).outcome;
+      if (between !== 'balanced') return { outcome: between, cycles: done };
     }
     const [liftOff = 0, oppositeLiftOff = 0] = lifts;
     done.push({ liftOff, oppositeLiftOff, slip: memory.slip() });

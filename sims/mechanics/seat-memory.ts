@@ -1,5 +1,5 @@
 import { equilibrium } from './seat-equilibrium.ts';
-import { loadParts, springsOf } from './seat-springs.ts';
+import { loadParts, springsOf, type Springs } from './seat-springs.ts';
 import type { SeatElement, SeatLoad, SeatSolution } from './seat-types.ts';
 import { seatSolution, slipAt } from './seat.ts';
 
@@ -23,7 +23,11 @@ export interface SeatMemory {
 
 /** A fresh socket. What slips under a load stays slipped under the next (Jenkins elements). */
 export function seatMemory(elements: readonly SeatElement[]): SeatMemory {
-  const fresh = springsOf(elements);
+  return memoryOn(elements, springsOf(elements));
+}
+
+/** The same, for elements whose springs there are already. */
+export function memoryOn(elements: readonly SeatElement[], fresh: Springs): SeatMemory {
   const ways = new Float64Array(fresh.count);
   let springs = fresh;
   let slips = new Float64Array(fresh.count);

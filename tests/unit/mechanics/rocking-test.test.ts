@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import {
   flatBed,
+  peg,
   rockingTest,
   solveSeat,
+  type RockingQuestion,
   type SeatElement,
   type SeatLoad,
 } from '../../../sims/mechanics/index.ts';
@@ -94,6 +96,46 @@ describe('cycles', () => {
       cycles: [],
       greatestLoad: 0,
     });
+  });
+});
+
+describe('through the middle between the rims', () => {
+  const level = -4;
+  const layer = { thickness: 6, modulus: 210, poisson: 0.3 };
+  const under = (bond?: number) =>
+    flatBed({ kind: 'pear', width: 29, height: 35 }, { layer, level, bond, elements: 400 });
+  const lone = [
+    ...under(),
+    ...peg({ x: 0, y: 0, diameter: 6, length: 10, kind: 'fluted press-fit', bone: layer, level }),
+  ];
+  const atRim: SeatLoad = { force: [0, -340, -750], point: [0, -12, 2] };
+  const gaps = (
+    elements: readonly SeatElement[],
+    throughMiddle: boolean,
+    fading?: RockingQuestion['fading'],
+  ): readonly number[] => {
+    const question = { seat: { elements }, load: atRim, cycles: 20, throughMiddle, fading };
+    const { cycles, outcome } = rockingTest(question);
+    expect(outcome).toBe('balanced');
+    return cycles.map(({ liftOff }) => liftOff);
+  };
+  const wearing = { residual: 0.3, over: 0.5 };
+
+  test('with strengths that stay, gaps end where they end without it', () => {
+    for (const elements of [lone, under(0.5)]) {
+      const [straight, through] = [gaps(elements, false), gaps(elements, true)];
+      expectClose(through[0] ?? NaN, straight[0] ?? NaN, { relative: 1e-9 });
+      expectClose(through.at(-1) ?? NaN, straight.at(-1) ?? NaN, { relative: 0.01 });
+    }
+  });
+
+  test('with strengths that fade, a lone peg opens to about twice the gap, a bonded bed to less', () => {
+    const last = (elements: readonly SeatElement[]): number =>
+      (gaps(elements, true, wearing).at(-1) ?? NaN) /
+      (gaps(elements, false, wearing).at(-1) ?? NaN);
+    expect(last(lone)).toBeGreaterThan(1.7);
+    expect(last(lone)).toBeLessThan(2.5);
+    expect(last(under(0.5))).toBeLessThan(0.9);
   });
 });
 

@@ -182,22 +182,35 @@ describe('rocked from rim to rim', () => {
   });
 });
 
-test('the solver, given one load over and over, has the gaps of the rocking test', () => {
-  const elements = seats['one peg'] ?? [];
-  const fading = { residual: 0.7, over: 0.5 };
-  const load = idealLoad('top–bottom', 600, 0.9);
-  const { cycles } = rockingTest({ seat: { elements }, load, cycles: 3, fading });
-  const [, along, up] = load.force;
-  const [, x, z] = load.point;
-  const rims = Array.from({ length: 6 }, (_, i) => {
-    const side = i % 2 === 0 ? 1 : -1;
-    const measured = { liftOff: 0, pressIn: 0, slip: 0, place: side, load: i + 1 };
-    return { ...measured, force: { x: side * along, z: up }, at: { x: side * x, z } };
-  });
-  expect(solvedGaps({ elements, plane: 'top–bottom', rims, fading })).toEqual(
-    cycles.flatMap(({ liftOff, oppositeLiftOff }) => [liftOff, oppositeLiftOff]),
-  );
-});
+test.each([
+  ['in one step', undefined],
+  ['through the middle', 600],
+] as const)(
+  'the solver, given one load over and over, %s, has the gaps of the rocking test',
+  (_, press) => {
+    const elements = seats['one peg'] ?? [];
+    const fading = { residual: 0.7, over: 0.5 };
+    const load = idealLoad('top–bottom', 600, 0.9);
+    const throughMiddle = press !== undefined;
+    const { cycles } = rockingTest({
+      seat: { elements },
+      load,
+      cycles: 3,
+      fading,
+      throughMiddle,
+    });
+    const [, along, up] = load.force;
+    const [, x, z] = load.point;
+    const rims = Array.from({ length: 6 }, (_rim, i) => {
+      const side = i % 2 === 0 ? 1 : -1;
+      const measured = { liftOff: 0, pressIn: 0, slip: 0, place: side, load: i + 1 };
+      return { ...measured, force: { x: side * along, z: up }, at: { x: side * x, z } };
+    });
+    expect(solvedGaps({ elements, plane: 'top–bottom', rims, fading, press })).toEqual(
+      cycles.flatMap(({ liftOff, oppositeLiftOff }) => [liftOff, oppositeLiftOff]),
+    );
+  },
+);
 
 describe('a scene', () => {
   const elements = seats['two pegs, top and bottom'] ?? [];
