@@ -1,5 +1,5 @@
 import { factEntry, factRange, factValue } from '../fact-value.ts';
-import sources from '../sources.json' with { type: 'json' };
+import { sourceName } from '../source-name.ts';
 
 /** One line of the evidence: what was said or found, and where it lies, in mm of radial mismatch. */
 export interface Evidence {
@@ -26,25 +26,11 @@ export interface EvidenceGroup {
   readonly lines: readonly Evidence[];
 }
 
-interface Source {
-  readonly id: string;
-  readonly author?: readonly { readonly family?: string }[];
-  readonly issued?: { readonly 'date-parts': readonly (readonly number[])[] };
-}
-
-/** "Schoch 2019": first author and year. */
-function nameOf(factId: string): string {
-  const { source } = factEntry(factId);
-  const found = (sources as readonly Source[]).find(({ id }) => id === source);
-  const year = found?.issued?.['date-parts'][0]?.[0];
-  return `${found?.author?.[0]?.family ?? 'Authors not seen'} ${year ?? ''}`.trim();
-}
-
 const line = (
   id: string,
   words: string,
   place: Partial<Evidence>,
-  name = nameOf(id),
+  name = sourceName(id),
 ): Evidence => ({ id, name, words, howRead: factEntry(id).howRead, ...place });
 
 const said = factValue('mismatch-compromise-diametral');
