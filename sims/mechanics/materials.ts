@@ -1,3 +1,4 @@
+import { BONE_POISSON, bones, corticalModulus } from './bone.ts';
 import type { Material, MaterialName, Quantity, WayRead } from './materials-types.ts';
 
 type Extra = Pick<Quantity, 'low' | 'high' | 'note'>;
@@ -31,7 +32,8 @@ const OFTEN_COMPILED = 'bone-repair-materials-table';
  * The one table of materials: everything the course computes with, with its range and its source. Stiffness of real
  * bone depends on place, direction, age and how fast it is loaded; the table takes one number for each.
  *
- * Strengths of cancellous bone are those of cancellous bone at large, not of the socket.
+ * Bone of the socket in its two directions, and the foams that stand for it, are in `bones`; what is here of them is taken
+ * from there.
  */
 export const materials: Readonly<Record<MaterialName, Material>> = {
   polyethylene: {
@@ -112,15 +114,27 @@ export const materials: Readonly<Record<MaterialName, Material>> = {
   'cancellous bone': {
     what: 'cancellous bone of the socket',
     youngsModulus: mpa(230, ['seliktar-2003'], 'abstract', {
-      low: 144,
-      high: 326,
+      low: bones['bone, along the face'].modulus.value,
+      high: bones['bone, across the face'].modulus.value,
       note: 'From computed tomography. The range is along the surface and across it, measured on cadaver bone.',
     }),
-    poissonRatio: ratio(0.2, ['shoulder-model-2022', 'augmented-screws-2020'], 'excerpt', {
-      note: 'As two computer models took it.',
-    }),
-    tensileStrength: middle(10, 20, OFTEN_COMPILED),
-    compressiveStrength: mpa(23, [OFTEN_COMPILED], 'excerpt'),
+    poissonRatio: ratio(
+      BONE_POISSON,
+      ['shoulder-model-2022', 'augmented-screws-2020'],
+      'teaching value',
+      { low: 0.2, high: BONE_POISSON, note: 'Two computer models took 0.2.' },
+    ),
+    tensileStrength: middle(10, 20, OFTEN_COMPILED, 'Of cancellous bone at large.'),
+    compressiveStrength: mpa(
+      bones['bone, across the face'].strength.value,
+      ['anglin-1999', OFTEN_COMPILED],
+      'from memory',
+      {
+        low: bones['bone, across the face'].strength.value,
+        high: 23,
+        note: 'By pressing on the socket’s surface; the upper number is of cancellous bone at large.',
+      },
+    ),
     conductivity: conductivity(0.293e-3, ['cancellous-thermal'], 'abstract', {
       note: 'Of cattle: 7 × 10⁻⁴ cal/(cm·s·K).',
     }),
@@ -131,8 +145,8 @@ export const materials: Readonly<Record<MaterialName, Material>> = {
   'cortical bone': {
     what: 'cortical bone',
     youngsModulus: mpa(17_600, ['bone-phantom-2016', OFTEN_COMPILED], 'excerpt', {
-      low: 4000,
-      high: 30_000,
+      low: corticalModulus.low,
+      high: corticalModulus.high,
     }),
     poissonRatio: ratio(0.3, ['shoulder-model-2022'], 'excerpt', {
       note: 'As a computer model of the shoulder took it.',
