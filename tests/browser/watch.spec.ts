@@ -1,4 +1,4 @@
-import { expectNoAxeViolations } from './support/accessibility.ts';
+import { expectNoAxeViolations, expectNoFaintText } from './support/accessibility.ts';
 import { expect, test } from './support/test.ts';
 
 /** The watch that every other browser test relies on sees what it should. */
@@ -50,4 +50,16 @@ test('a target that is too small to hit is objected to', async ({ page }) => {
     }
   });
   await expect(expectNoAxeViolations(page)).rejects.toThrow('target-size');
+});
+
+test('text too faint in the dark is objected to', async ({ page }) => {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.goto('');
+  await expectNoFaintText(page);
+  await page.evaluate(() => {
+    const text = Object.assign(document.createElement('p'), { textContent: 'hardly there' });
+    text.style.color = '#333';
+    document.querySelector('main')?.append(text);
+  });
+  await expect(expectNoFaintText(page)).rejects.toThrow('color-contrast');
 });

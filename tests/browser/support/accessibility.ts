@@ -12,7 +12,16 @@ export async function expectNoAxeViolations(page: Page, within?: string): Promis
   const axe = new AxeBuilder({ page })
     .options({ rules: { 'target-size': { enabled: true } } })
     .withTags(tags);
-  const { violations } = await (within === undefined ? axe : axe.include(within)).analyze();
+  await expectNone(within === undefined ? axe : axe.include(within));
+}
+
+/** Fails where axe finds text too faint on its ground: all that a change of colour scheme can break. */
+export function expectNoFaintText(page: Page): Promise<void> {
+  return expectNone(new AxeBuilder({ page }).withRules(['color-contrast']));
+}
+
+async function expectNone(axe: AxeBuilder): Promise<void> {
+  const { violations } = await axe.analyze();
   const found = violations.flatMap(({ id, nodes }) =>
     nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary}`),
   );
