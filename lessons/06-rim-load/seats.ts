@@ -1,11 +1,5 @@
 import { posedByTheory, type Posed } from '../../sims/benches/rocking-bench/posed.ts';
-import {
-  angleAt,
-  backSize,
-  hollowOf,
-  loadAt,
-  seatOf,
-} from '../../sims/benches/rocking-bench/seat.ts';
+import { angleAt, backSize, hollowOf, seatOf } from '../../sims/benches/rocking-bench/seat.ts';
 import {
   defaultSetting,
   type Design,
@@ -17,10 +11,7 @@ import {
   socketFromDepth,
   type SphericalSocket,
 } from '../../sims/geometry/index.ts';
-import { rockingTest, type RockingCycle } from '../../sims/mechanics/index.ts';
 import { factValue } from '../fact-value.ts';
-import { roundWedge, type RoundWedge } from './round-wedge.ts';
-import { wedgeUnder, type Block, type Peg, type Wedge } from './wedge.ts';
 
 /*
  * Everything the lesson shows, computed. The socket is the one that Rocking Bench opens with, on bone that grips while it is
@@ -130,48 +121,6 @@ export const near = {
 export const strengthOf = (design: Design): number =>
   seatOf(opening, design).holds[0]?.strength ?? 0;
 
-/**
- * A rectangular block as high as the bench’s back and of its area, on the same bone: for drawings and formulas, since a
- * wedge under it can be drawn from the side as it is.
- */
-export const block: Block = { length: height, width: (Math.PI / 4) * width, bed: bedOf() };
-/** The bench’s middle peg, moved so far from the middle to the side that lifts. */
-export const PEG_AWAY = 10;
-export const peg: Peg = { at: height / 2 + PEG_AWAY, stiffness: pegStiffness() };
-
-/** N/mm³ */
-function bedOf(): number {
-  const sum = seatOf(opening, bare).elements.reduce((all, one) => all + one.normalStiffness, 0);
-  return sum / ((Math.PI / 4) * width * height);
-}
-
-/** N/mm along its axis */
-function pegStiffness(): number {
-  const found = seatOf(opening, onePeg).elements.find(({ tension }) => tension === 'limited');
-  if (found === undefined) throw new Error('the lesson’s peg holds by nothing');
-  return found.normalStiffness;
-}
-
-/** One eccentricity under both shapes of back. */
-export interface ShapeRow {
-  /** mm from the middle */
-  readonly foot: number;
-  readonly rectangle: Wedge & { readonly peakShare: number };
-  readonly round: RoundWedge;
-}
-
-/** The wedge under the block, its peak also in multiples of press over area. */
-export function wedgeAt(foot: number, load = press): ShapeRow['rectangle'] {
-  const wedge = wedgeUnder(block, load, foot);
-  return { ...wedge, peakShare: (wedge.peak * block.length * block.width) / load };
-}
-
-export const shapeRows: readonly ShapeRow[] = [0, kern, kernOfRectangle, 9, 12, 15].map((foot) => ({
-  foot,
-  rectangle: wedgeAt(foot),
-  round: roundWedge(foot / (height / 2)),
-}));
-
 /** Two cups of one mouth: the bench’s and one half as deep, the ball at the rim. */
 export interface Cup {
   readonly socket: SphericalSocket;
@@ -192,45 +141,3 @@ function cupOf(depth: number): Cup {
 const depth = curvatureRadius * (1 - Math.cos(halfArc));
 export const deepCup = cupOf(depth);
 export const shallowCup = cupOf(depth / 2);
-
-/** Gap against press near the rim, N and mm, and the press at which a peg first slips; null where none does. */
-export interface Growth {
-  readonly points: readonly (readonly [press: number, gap: number])[];
-  readonly slipsAt: number | null;
-}
-
-export const MOST_PRESS = 1000;
-const PRESS_STEP = 20;
-
-export function growthOf(design: Design): Growth {
-  const presses = Array.from({ length: MOST_PRESS / PRESS_STEP + 1 }, (_, i) => i * PRESS_STEP);
-  const rests = presses.map((each) =>
-    each === 0 ? null : rest(design, { place: nearRim.place, press: each }),
-  );
-  const slipping = rests.findIndex((posed) => posed?.holds.some((hold) => hold.isSlipping));
-  return {
-    points: presses.map((each, i) => [each, rests[i]?.liftOff ?? 0]),
-    slipsAt: slipping < 0 ? null : (presses[slipping] ?? null),
-  };
-}
-
-export const CYCLES = 10;
-/** Share of a hold that is left after long slipping, where it wears. */
-export const LEFT = 0.5;
-/** Way slipped over which a wearing hold falls by 1/e, mm: the bench’s. */
-const WEARS_OVER = 0.5;
-
-/** The rocking of a design under the test’s press, near both rims; its gaps, mm. */
-export function rocking(design: Design, wears = false): readonly RockingCycle[] {
-  const setting = { ...opening, press: testPress };
-  return rockingTest({
-    seat: seatOf(setting, design),
-    load: loadAt(setting, nearRim.place),
-    cycles: CYCLES,
-    fading: wears ? { residual: LEFT, over: WEARS_OVER } : undefined,
-  }).cycles;
-}
-
-export const held = rocking(twoPegs);
-export const slipped = rocking(twoPressFit);
-export const worn = rocking(twoPressFit, true);
