@@ -26,6 +26,7 @@ export default defineConfig({
     csp: {
       directives: [
         "default-src 'self'",
+        "worker-src 'self'",
         "img-src 'self' data: blob:",
         // A picture made from a figure carries its font inside.
         "font-src 'self' data:",

@@ -65,6 +65,10 @@ test('pegs and load are dragged with the mouse, and the numbers and the address 
   await expect.poll(() => queryOf(page).get('pegs')).toBeNull();
   await page.getByRole('button', { name: 'Redo', exact: true }).click();
   await expect.poll(() => queryOf(page).get('pegs')).toBe(moved);
+
+  // The rose came from a thread of its own, and catches up.
+  expect(page.workers()).toHaveLength(1);
+  await expect(page.locator('.picture svg')).toContainText('bars: lift-off in µm');
 });
 
 test('a peg is added, moved and removed without a pointer', async ({ page }) => {

@@ -112,17 +112,25 @@ function roseFor(
   const inner = outer - size * 1.75;
   const base = inner * BASE_SHARE;
   const scale = (base - size * 1.55) / Math.max(USUAL_BACK, ground.height / 2);
-  const most = rows.reduce((greatest, { liftOff }) => (liftOff > greatest ? liftOff : greatest), 0);
-  const { top, step } = scaleFor(most * MICROMETRES);
   return {
     centre,
     outer,
     inner,
     base,
-    top,
-    step,
+    ...scaleOf(rows),
     view: createView({ width: 2 * outer, height: 2 * outer, scale, origin: centre }),
   };
+}
+
+/** The same rose with its scale set for other lift-offs; all else, and what follows from it, stays as it is. */
+export const scaledRose = (rose: Rose, rows: readonly RoseRow[]): Rose => ({
+  ...rose,
+  ...scaleOf(rows),
+});
+
+function scaleOf(rows: readonly RoseRow[]): ReturnType<typeof scaleFor> {
+  const most = rows.reduce((greatest, { liftOff }) => (liftOff > greatest ? liftOff : greatest), 0);
+  return scaleFor(most * MICROMETRES);
 }
 
 /** End of the rose’s scale and the distance of its rings, µm: at most four rings, never less than 20 µm. */

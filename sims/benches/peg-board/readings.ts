@@ -5,11 +5,15 @@ import { isPulled, marginText, megapascals, outcomeShort, small } from './letter
 import { roseEnds, type RoseRow } from './rose.ts';
 import { isRest, type HoldReading, type Stand } from './stand.ts';
 
+/** Said of a rose while it is not yet that of what stands. */
+export const LATE_ROSE = 'following, a moment behind';
+
 /** The strip of numbers under the drawing. A socket without rest has none but those of the rose. */
 export function readingsOf(
   stand: Stand,
   rose: readonly RoseRow[],
   isBonded: boolean,
+  isRoseCurrent = true,
 ): readonly Reading[] {
   const shown = (text: string): string => (isRest(stand) ? text : '–');
   const hardest = hardestOf(stand);
@@ -40,7 +44,7 @@ export function readingsOf(
           : `${hardest.name}, ${hardest.hold.isSlipping ? 'slips' : `margin ${marginText(hardest.hold)}`}`,
       tone: 'force',
     },
-    ...roseReadings(rose),
+    ...roseReadings(rose, isRoseCurrent),
   ];
 }
 
@@ -59,15 +63,16 @@ export function hardestOf(
   );
 }
 
-function roseReadings(rose: readonly RoseRow[]): readonly Reading[] {
+function roseReadings(rose: readonly RoseRow[], isCurrent: boolean): readonly Reading[] {
   const ends = roseEnds(rose);
   const lost = rose.length - rose.filter(({ outcome }) => outcome === 'balanced').length;
   return [
     {
       name: 'Most, round the rim',
       value: ends === null ? 'none' : small(ends.most.liftOff),
-      note:
-        lost > 0
+      note: !isCurrent
+        ? LATE_ROSE
+        : lost > 0
           ? `no rest at ${lost} of ${rose.length} places`
           : ends === null
             ? ''

@@ -1,10 +1,11 @@
 import type { Point } from '../../figures/view.ts';
+import { LateAnswer, type Solver } from '../../shared/late-answer.svelte.ts';
 import { nearestAllowed } from '../../shared/range.ts';
 import * as edit from './edit.ts';
 import { curveOf, polarPlace } from './outline.ts';
 import type { Preset } from './presets.ts';
-import { liftRose } from './rose.ts';
-import { FEWER_ELEMENTS, seatOf } from './seat.ts';
+import { answersRose, roseOf, type RoseQuestion, type RoseRow } from './rose.ts';
+import { BED_ELEMENTS, FEWER_ELEMENTS, seatOf } from './seat.ts';
 import {
   defaultBoard,
   loadRanges,
@@ -40,13 +41,23 @@ export class PegBoard {
   readonly share = $derived(this.load.share);
   /** Whether a change is going on that is not finished. */
   isMoving = $state(false);
-  /** What the rose is worked out for: with fewer elements while something is moved. */
-  readonly #roseSeat = $derived(
-    this.isMoving ? seatOf(this.design, this.ground, FEWER_ELEMENTS) : this.seat,
-  );
-  /** Carrying the load round leaves it as it is. */
-  readonly rose = $derived(
-    liftRose(this.#roseSeat, { press: this.press, shear: this.shear, share: this.share }),
+  /** What the rose is asked for: carrying the load round leaves it as it is, and it is rougher while something moves. */
+  readonly #roseQuestion = $derived<RoseQuestion>({
+    design: this.design,
+    ground: this.ground,
+    press: this.press,
+    shear: this.shear,
+    share: this.share,
+    count: this.isMoving ? FEWER_ELEMENTS : BED_ELEMENTS,
+  });
+  #lateRose = $state.raw<LateAnswer<RoseQuestion, readonly RoseRow[]> | null>(null);
+  /** Worked out at once, or the last that came from beside the page. */
+  readonly rose = $derived(this.#lateRose?.answer ?? roseOf(this.#roseQuestion));
+  /** Whether the rose is, in full, the one of what stands now. */
+  readonly isRoseCurrent = $derived(
+    this.#lateRose === null
+      ? !this.isMoving
+      : answersRose(this.#lateRose.question, { ...this.#roseQuestion, count: BED_ELEMENTS }),
   );
 
   /** Settings that were settled before, the last one first to come back, and those undone. */
@@ -61,6 +72,27 @@ export class PegBoard {
   constructor(initial: Partial<BoardSetting> = {}) {
     this.open({ ...defaultBoard, ...initial });
     this.message = '';
+  }
+
+  /** From now on the rose comes from beside the page, a moment later, until the function returned is called. */
+  roseBeside(solver: Solver<RoseQuestion, readonly RoseRow[]>): () => void {
+    const first = { question: this.#roseQuestion, answer: this.rose };
+    const late = new LateAnswer(solver, first, answersRose);
+    this.#lateRose = late;
+    return () => {
+      late.stop();
+      if (this.#lateRose === late) this.#lateRose = null;
+    };
+  }
+
+  /** Asks for the rose of what stands now. */
+  followRose(): void {
+    this.#lateRose?.ask(this.#roseQuestion);
+  }
+
+  /** The rose of what stands now, however long it takes. */
+  wholeRose(): readonly RoseRow[] {
+    return this.isRoseCurrent ? this.rose : roseOf({ ...this.#roseQuestion, count: BED_ELEMENTS });
   }
 
   /** A setting from outside: everything is put where it can stand, and there is nothing to undo. */
