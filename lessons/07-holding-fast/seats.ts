@@ -111,6 +111,16 @@ export const far = layoutOf('three, far', triangleApart(FAR));
 export const plate = layoutOf('a keel', preset('keel'));
 export const fluted = layoutOf('fluted and three', preset('fluted'));
 
+/** The same after bone has grown to the fluted peg. */
+export const grown = layoutOf('grown in and three', {
+  ...preset('fluted'),
+  pegs: preset('fluted').pegs.map((each) =>
+    each.kind === 'fluted press-fit' ? { ...each, kind: 'in-grown' } : each,
+  ),
+});
+/** Pull-out of the peg in the middle, N. */
+export const middleOf = ({ at }: Layout): number => at(FRONT).pegs[0]?.strength ?? NaN;
+
 /** Row by row as the table has them. */
 export const layouts: readonly Layout[] = [one, two, inLine, near, far, plate, fluted];
 
@@ -212,3 +222,22 @@ export const pegsSideways = {
   area: 3 * newPeg.diameter * newPeg.length,
   pressure: shoved(3 * newPeg.diameter * newPeg.length),
 };
+
+/** What the group alone would say, started from the bench’s own values at the near spacing. */
+export const byGroup = spacingRows
+  .filter(({ apart }) => apart >= NEAR)
+  .map(({ apart }) => ({
+    apart,
+    lift: liftAt(near, FRONT) * (NEAR / apart) ** 2,
+    pull: (hardestPull(near.at(FRONT)) * NEAR) / apart,
+  }));
+
+/** A lift-off, mm, in words. */
+export { small as micrometres } from '../../sims/benches/peg-board/lettering.ts';
+
+/** How the upright line does with its load carried from above to the front, as an option of the prediction. */
+export const lineOutcome = lineTurned > 1.2 ? 'more' : lineTurned < 0.8 ? 'less' : 'same';
+
+/** What is left of the lift-off when two pegs go from near to far, likewise. */
+export const spacingOutcome =
+  leftOnBench > 0.9 ? 'stays' : leftOnBench > 0.5 ? 'more-than-half' : 'quarter';

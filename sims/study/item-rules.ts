@@ -9,10 +9,14 @@ const banned: readonly (readonly [RegExp, string])[] = [
   [/\bNOT\b/, 'asks for what is not so'],
 ];
 
-const textsOf = (question: QuestionSource): readonly string[] =>
-  question.kind === 'choice'
-    ? [question.ask, ...question.options.flatMap(({ text, reason }) => [text, reason])]
-    : [question.ask, question.reason, ...question.slips.map(({ reason }) => reason)];
+function textsOf(question: QuestionSource): readonly string[] {
+  const { ask } = question;
+  if (question.kind === 'choice') {
+    return [ask, ...question.options.flatMap(({ text, reason }) => [text, reason])];
+  }
+  const known = question.kind === 'set' ? question.outcomes : question.slips;
+  return [ask, question.reason, ...known.map(({ reason }) => reason)];
+}
 
 /**
  * What is wrong with one question as written, a sentence each.
@@ -39,6 +43,10 @@ export function questionProblems(
   if (question.kind === 'choice') {
     const ids = new Set(question.options.map(({ id }) => id));
     if (ids.size < question.options.length) say('two options have the same id');
+  }
+  if (question.kind === 'set') {
+    const ids = new Set(question.outcomes.map(({ id }) => id));
+    if (ids.size < question.outcomes.length) say('two outcomes have the same id');
   }
   return problems;
 }

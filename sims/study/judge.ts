@@ -1,12 +1,13 @@
+import type { Grade } from '../shared/settable.ts';
 import type { Answer } from '../shared/stored-state.ts';
-import type { NumberQuestion, Question } from './prepare-questions.ts';
+import type { AskedQuestion, NumberQuestion } from './prepare-questions.ts';
 import { writeQuantity } from './quantity.ts';
 
 /** Slack for the rounding of decimal numbers, so that an answer on the edge of the tolerance counts. */
 const ROUNDING = 1e-9;
 
 /** Whether an answer is right: the key, or a number within the tolerance. */
-export function isRightAnswer(question: Question, given: string | number): boolean {
+export function isRightAnswer(question: AskedQuestion, given: string | number): boolean {
   if (question.kind === 'choice') return given === question.key;
   return typeof given === 'number' && isNear(question, given, question.answer.value);
 }
@@ -20,14 +21,14 @@ export function slipOf(
 }
 
 /** Whether a stored answer still fits the question: a lesson may have changed since. */
-export function isUsableAnswer(question: Question, given: string | number): boolean {
+export function isUsableAnswer(question: AskedQuestion, given: string | number): boolean {
   if (question.kind === 'choice') return question.options.some(({ id }) => id === given);
   return typeof given === 'number';
 }
 
 /** What to tell of an answer. */
 export function verdictOf(
-  question: Question,
+  question: AskedQuestion,
   { given, isRight, tries }: Pick<Answer, 'given' | 'isRight' | 'tries'>,
   isKeyShown: boolean,
 ): { readonly mark: 'right' | 'wrong'; readonly words: string; readonly sentence: string } {
@@ -51,6 +52,21 @@ export function verdictOf(
   }
   const side = Number(given) > question.answer.value ? 'too high' : 'too low';
   return { mark, words: `Not right: ${side}`, sentence: yours };
+}
+
+/** What to tell of a layout that was checked. */
+export function layoutVerdict(
+  { isMet, requirements }: Grade,
+  tries: number,
+): { readonly mark: 'right' | 'wrong'; readonly words: string; readonly sentence: string } {
+  const ordinal = tries > 1 ? `, at try ${tries}` : '';
+  if (isMet) return { mark: 'right', words: `Everything is met${ordinal}`, sentence: '' };
+  const count = requirements.filter((each) => each.isMet).length;
+  return {
+    mark: 'wrong',
+    words: `${count} of ${requirements.length} met`,
+    sentence: 'Look at why, then change the layout and check again.',
+  };
 }
 
 function isNear({ tolerance }: NumberQuestion, given: number, value: number): boolean {

@@ -1,4 +1,4 @@
-import type { ChoiceSource, NumberSource, QuestionSource } from './question-file.ts';
+import type { ChoiceSource, NumberSource, QuestionSource, SetSource } from './question-file.ts';
 import { writeQuantity, type Quantity } from './quantity.ts';
 
 /** What a lesson's function computes for one question. */
@@ -7,6 +7,8 @@ export interface Computed {
   readonly values: Readonly<Record<string, Quantity>>;
   /** Id of the option the computation finds right, for a choice; left out where it only supplies values. */
   readonly key?: string | undefined;
+  /** What is asked of a bench that is set, as plain data of that bench's own form. */
+  readonly task?: unknown;
 }
 
 /** A lesson's functions by the name its questions use. */
@@ -44,7 +46,18 @@ export interface NumberQuestion extends Prepared {
   readonly slips: readonly { readonly value: Quantity; readonly reason: string }[];
 }
 
-export type Question = ChoiceQuestion | NumberQuestion;
+/** A question answered by setting a bench. */
+export interface SetQuestion<Task> extends Prepared {
+  readonly kind: 'set';
+  readonly bench: SetSource['bench'];
+  readonly task: Task;
+  readonly reason: string;
+  readonly outcomes: readonly { readonly id: string; readonly reason: string }[];
+}
+
+/** A question answered in words or numbers. */
+export type AskedQuestion = ChoiceQuestion | NumberQuestion;
+export type Question = AskedQuestion | SetQuestion<unknown>;
 
 /**
  * A question with every computed value written into its texts.
@@ -69,9 +82,10 @@ export function prepareQuestion(source: QuestionSource, answers: Answers): Quest
 
   const { id, objective, invented: isInvented, sources } = source;
   const shared = { id, objective, ask: write(source.ask), isInvented, sources };
-  return source.kind === 'choice'
-    ? { ...shared, ...prepareChoice(source, computed, { fail, valueOf, write }) }
-    : { ...shared, ...prepareNumber(source, { fail, valueOf, write }) };
+  const tools = { fail, valueOf, write };
+  if (source.kind === 'choice') return { ...shared, ...prepareChoice(source, computed, tools) };
+  if (source.kind === 'set') return { ...shared, ...prepareSet(source, computed, tools) };
+  return { ...shared, ...prepareNumber(source, tools) };
 }
 
 interface Tools {
@@ -109,4 +123,16 @@ function prepareNumber(source: NumberSource, { fail, valueOf, write }: Tools) {
     }
   }
   return { kind: 'number' as const, answer, tolerance, reason: write(source.reason), slips };
+}
+
+function prepareSet(source: SetSource, { task }: Computed, { fail, write }: Tools) {
+  const { bench, compute, outcomes } = source;
+  if (task === undefined) fail(`${compute} gives no task for ${bench}`);
+  return {
+    kind: 'set' as const,
+    bench,
+    task,
+    reason: write(source.reason),
+    outcomes: outcomes.map(({ id, reason }) => ({ id, reason: write(reason) })),
+  };
 }

@@ -1,5 +1,8 @@
 import * as v from 'valibot';
 
+/** Benches that a question can have set. Each has a component here that asks it. */
+export const settableBenches = ['peg-board'] as const;
+
 /** A sentence or more; `{name}` in it stands for a computed value. */
 const sentence = (what: string) =>
   v.pipe(
@@ -64,7 +67,25 @@ const number = v.strictObject({
   slips: v.pipe(v.array(slip, 'slips is a list'), v.minLength(1, 'there is no slip')),
 });
 
-export const question = v.variant('kind', [choice, number], 'kind is choice or number');
+/** What a layout shows when it does not, or does, meet what is asked. */
+const outcome = v.strictObject({
+  id: name('an outcome’s id'),
+  reason: sentence('an outcome’s reason'),
+});
+
+const set = v.strictObject({
+  ...common,
+  kind: v.literal('set'),
+  /** The bench that is set. */
+  bench: v.picklist(settableBenches, `bench is one of: ${settableBenches.join(', ')}`),
+  /** Function that computes the values named in the texts, and the task. */
+  compute: name('compute'),
+  /** Why what meets the task meets it. */
+  reason: sentence('reason'),
+  outcomes: v.pipe(v.array(outcome, 'outcomes is a list'), v.minLength(1, 'there is no outcome')),
+});
+
+export const question = v.variant('kind', [choice, number, set], 'kind is choice, number or set');
 
 const questionFile = v.strictObject({
   questions: v.pipe(
@@ -75,7 +96,8 @@ const questionFile = v.strictObject({
 
 export type ChoiceSource = Readonly<v.InferOutput<typeof choice>>;
 export type NumberSource = Readonly<v.InferOutput<typeof number>>;
-export type QuestionSource = ChoiceSource | NumberSource;
+export type SetSource = Readonly<v.InferOutput<typeof set>>;
+export type QuestionSource = ChoiceSource | NumberSource | SetSource;
 
 /**
  * Reads the questions of a lesson as they come out of its data file.

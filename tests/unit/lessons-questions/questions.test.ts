@@ -2,7 +2,10 @@ import { readFileSync, readdirSync, existsSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { lessonQuestions } from '../../../sims/study/lesson-questions.ts';
-import type { Answers, Question } from '../../../sims/study/prepare-questions.ts';
+import { settablePegs } from '../../../sims/benches/peg-board/question-grade.ts';
+import type { PegTask } from '../../../sims/benches/peg-board/question-task.ts';
+import type { Settable } from '../../../sims/shared/settable.ts';
+import type { Answers, Question, SetQuestion } from '../../../sims/study/prepare-questions.ts';
 import { isRightAnswer } from '../../../sims/study/judge.ts';
 
 const folder = new URL('../../../lessons/', import.meta.url);
@@ -29,6 +32,27 @@ async function questionsOf(lesson: string): Promise<readonly Question[]> {
   return lessonQuestions(lesson, data, answers, objectivesOf(lesson));
 }
 
+/** What a bench that is set makes of a task: one entry a bench, its layouts as text. */
+const benches: Readonly<Record<SetQuestion<unknown>['bench'], (task: unknown) => BenchTask>> = {
+  'peg-board': (task) => benchTask(settablePegs, task as PegTask),
+};
+interface BenchTask {
+  readonly outcomes: readonly string[];
+  readonly gradeOfStart: boolean;
+  readonly gradeOfWay: boolean;
+  readonly isKept: boolean;
+}
+function benchTask<Task, Layout>(bench: Settable<Task, Layout>, task: Task): BenchTask {
+  const [start, way] = [bench.start(task), bench.way(task)];
+  const back = [start, way].map((layout) => bench.read(task, bench.write(layout)));
+  return {
+    outcomes: bench.outcomes,
+    gradeOfStart: bench.grade(task, start).isMet,
+    gradeOfWay: bench.grade(task, way).isMet,
+    isKept: JSON.stringify(back) === JSON.stringify([start, way]),
+  };
+}
+
 test('there are lessons with questions', () => {
   expect(lessons).toEqual(expect.arrayContaining(['01-ball-and-cup', '02-ball-path']));
 });
@@ -53,6 +77,15 @@ describe.each(lessons)('%s', (lesson) => {
       const { answer, slips } = question;
       expect(isRightAnswer(question, Number(answer.value.toFixed(answer.digits)))).toBe(true);
       for (const { value } of slips) expect(isRightAnswer(question, value.value)).toBe(false);
+    }
+  });
+
+  test('a bench to set does not begin at its answer, has one, keeps both, and has a reason for every outcome', async () => {
+    for (const question of await questionsOf(lesson)) {
+      if (question.kind !== 'set') continue;
+      const { outcomes, ...found } = benches[question.bench](question.task);
+      expect(found).toEqual({ gradeOfStart: false, gradeOfWay: true, isKept: true });
+      expect(question.outcomes.map(({ id }) => id).toSorted()).toEqual(outcomes.toSorted());
     }
   });
 });

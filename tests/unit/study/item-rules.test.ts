@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { questionProblems, setProblems } from '../../../sims/study/item-rules.ts';
 import { lessonQuestions } from '../../../sims/study/lesson-questions.ts';
 import type { ChoiceQuestion } from '../../../sims/study/prepare-questions.ts';
-import type { ChoiceSource } from '../../../sims/study/question-file.ts';
+import type { ChoiceSource, SetSource } from '../../../sims/study/question-file.ts';
 
 const option = (id: string, text = `Text of ${id}`) => ({ id, text, reason: 'A reason.' });
 const source: ChoiceSource = {
@@ -46,6 +46,28 @@ describe('one question', () => {
 
   test('with a computed number is not', () => {
     expect(questionProblems({ ...source, ask: 'At {press1}, which?' }, ['o1'])).toEqual([]);
+  });
+
+  const set: SetSource = {
+    ...{ id: 'lay', objective: 'o1', kind: 'set', bench: 'peg-board', ask: 'Lay it out.' },
+    ...{ invented: false, sources: [], compute: 'layOut', reason: 'It spans {width}.' },
+    outcomes: [{ id: 'near', reason: 'Too near.' }],
+  };
+
+  test.each([
+    ['its reason', { ...set, reason: 'It spans 16 mm.' }],
+    ['an outcome', { ...set, outcomes: [{ id: 'near', reason: 'Within 16 mm.' }] }],
+  ])('that has a bench set keeps the rules in %s too', (_, question) => {
+    expect(questionProblems(set, ['o1'])).toEqual([]);
+    expect(questionProblems(question, ['o1']).join()).toContain('the number 16 is typed');
+  });
+
+  test('that has a bench set has each outcome once', () => {
+    const [outcome] = set.outcomes;
+    const twice = { ...set, outcomes: outcome === undefined ? [] : [outcome, outcome] };
+    expect(questionProblems(twice, ['o1'])).toEqual([
+      'Question lay: two outcomes have the same id.',
+    ]);
   });
 
   test('for an objective the lesson does not have is refused', () => {

@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { isRightAnswer, isUsableAnswer, slipOf, verdictOf } from '../../../sims/study/judge.ts';
+import {
+  isRightAnswer,
+  isUsableAnswer,
+  layoutVerdict,
+  slipOf,
+  verdictOf,
+} from '../../../sims/study/judge.ts';
 import type { ChoiceQuestion, NumberQuestion } from '../../../sims/study/prepare-questions.ts';
 import { quantity } from '../../../sims/study/quantity.ts';
 
@@ -73,4 +79,16 @@ test('the verdict says in words what came of it, and at which try', () => {
   expect(verdictOf(number, { given: 0.7, isRight: true, tries: 1 }, false).sentence).toBe(
     'You answered 0.7. Within 0.01 counts as right.',
   );
+});
+
+test('of a layout it tells how much is met, and at which try all of it', () => {
+  const requirement = (id: string, isMet: boolean) => ({ id, asks: 'So', found: 'so', isMet });
+  const requirements = [requirement('a', true), requirement('b', false)];
+  expect(layoutVerdict({ isMet: false, requirements, outcomes: ['far'] }, 1)).toMatchObject({
+    mark: 'wrong',
+    words: '1 of 2 met',
+  });
+  const met = { isMet: true, requirements: [requirement('a', true)], outcomes: [] };
+  expect(layoutVerdict(met, 1).words).toBe('Everything is met');
+  expect(layoutVerdict(met, 3).words).toBe('Everything is met, at try 3');
 });

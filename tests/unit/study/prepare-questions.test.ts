@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { prepareQuestion, type Answers } from '../../../sims/study/prepare-questions.ts';
-import type { ChoiceSource, NumberSource } from '../../../sims/study/question-file.ts';
+import type { ChoiceSource, NumberSource, SetSource } from '../../../sims/study/question-file.ts';
 import { quantity } from '../../../sims/study/quantity.ts';
 
 const answers: Answers = {
@@ -14,6 +14,7 @@ const answers: Answers = {
   }),
   bare: () => ({ values: { ratio: quantity(0.58, 2) } }),
   none: () => ({ key: undefined, values: {} }),
+  layOut: () => ({ values: { lift: quantity(115, 0, 'µm') }, task: { pegs: 3 } }),
 };
 
 const choice: ChoiceSource = {
@@ -110,4 +111,36 @@ test.each([
   ['an answer', { ...number, answer: 'weight' }, 'nothing computes {weight}'],
 ])('%s that does not exist is refused, with its name', (_, question, message) => {
   expect(() => prepareQuestion(question, answers)).toThrow(message);
+});
+
+describe('a bench to set', () => {
+  const set: SetSource = {
+    id: 'lay-out',
+    objective: 'o1',
+    kind: 'set',
+    bench: 'peg-board',
+    ask: 'At most {lift}.',
+    invented: false,
+    sources: [],
+    compute: 'layOut',
+    reason: 'Under {lift}.',
+    outcomes: [{ id: 'one-line', reason: 'Over {lift}.' }],
+  };
+
+  test('has its task, and its values written in', () => {
+    expect(prepareQuestion(set, answers)).toMatchObject({
+      kind: 'set',
+      bench: 'peg-board',
+      task: { pegs: 3 },
+      ask: 'At most 115\u00a0µm.',
+      reason: 'Under 115\u00a0µm.',
+      outcomes: [{ id: 'one-line', reason: 'Over 115\u00a0µm.' }],
+    });
+  });
+
+  test('whose function gives no task is refused', () => {
+    expect(() => prepareQuestion({ ...set, ask: 'Lay out.', compute: 'bare' }, answers)).toThrow(
+      'Question lay-out: bare gives no task for peg-board.',
+    );
+  });
 });

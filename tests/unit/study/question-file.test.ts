@@ -21,6 +21,16 @@ const number = {
   reason: 'It is so.',
   slips: [{ value: 'sine', reason: 'This is the sine.' }],
 };
+const set = {
+  id: 'lay-out',
+  objective: 'o1',
+  kind: 'set',
+  bench: 'peg-board',
+  ask: 'Lay it out.',
+  compute: 'layOut',
+  reason: 'It spans both ways.',
+  outcomes: [{ id: 'one-line', reason: 'They stand on one line.' }],
+};
 const fileWith = (first: unknown) => ({ questions: [first, choice('two'), choice('three')] });
 const problemsOf = (first: unknown) => readQuestionFile(fileWith(first)).problems;
 
@@ -29,6 +39,22 @@ test('a sound file is read, with what may be left out filled in', () => {
   expect(problems).toEqual([]);
   expect(questions?.map(({ id }) => id)).toEqual(['ratio', 'two', 'three']);
   expect(questions?.[1]).toMatchObject({ invented: false, sources: [] });
+});
+
+test('a question that has a bench set is read', () => {
+  const { questions, problems } = readQuestionFile(fileWith(set));
+  expect(problems).toEqual([]);
+  expect(questions?.[0]).toMatchObject({ kind: 'set', bench: 'peg-board', invented: false });
+});
+
+test.each([
+  ['an unknown bench', { ...set, bench: 'work-bench' }, 'bench is one of: peg-board'],
+  ['no function', { ...set, compute: undefined }, 'compute is missing'],
+  ['no reason', { ...set, reason: undefined }, 'reason is missing'],
+  ['no outcome', { ...set, outcomes: [] }, 'there is no outcome'],
+  ['an outcome without a reason', { ...set, outcomes: [{ id: 'far' }] }, 'reason: it is missing'],
+])('of a bench to set, %s is told', (_, question, message) => {
+  expect(problemsOf(question).join()).toContain(message);
 });
 
 describe('what is wrong is told with its place', () => {
@@ -46,7 +72,7 @@ describe('what is wrong is told with its place', () => {
     ['five options', { ...base, options: ['a', 'b', 'c', 'd', 'e'].map(option) }, 'more than 4'],
     ['no key', { ...base, key: undefined }, 'key: '],
     ['no objective', { ...base, objective: undefined }, 'objective is missing'],
-    ['an unknown kind', { ...base, kind: 'essay' }, 'kind is choice or number'],
+    ['an unknown kind', { ...base, kind: 'essay' }, 'kind is choice, number or set'],
     ['a stray entry', { ...base, colour: 'red' }, 'colour: there is no such entry'],
     ['no tolerance', { ...number, id: 'one', tolerance: undefined }, 'tolerance is missing'],
     ['a tolerance of 0', { ...number, id: 'one', tolerance: 0 }, 'tolerance is not above 0'],
