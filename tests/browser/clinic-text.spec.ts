@@ -1,7 +1,9 @@
 import type { Page } from '@playwright/test';
 import { everySentence as ofForceAndArc } from '../../sims/benches/force-and-arc/simple-words.ts';
+import { everySentence as ofPegBoard } from '../../sims/benches/peg-board/simple-words.ts';
 import { everySentence as ofPressurePrint } from '../../sims/benches/pressure-print/simple-words.ts';
 import { everySentence as ofPushBench } from '../../sims/benches/push-bench/simple-words.ts';
+import { everySentence as ofRockingBench } from '../../sims/benches/rocking-bench/simple-words.ts';
 import { everySentence as ofRoundTheRim } from '../../sims/benches/round-the-rim/simple-words.ts';
 import { patientBlocks } from '../../site/clinic/patient-text.ts';
 import {
@@ -20,6 +22,8 @@ const saidByBench: Readonly<Record<string, readonly string[]>> = {
   'clinic/03-depth-and-direction/': ofRoundTheRim,
   'clinic/04-mismatch/': ofPressurePrint,
   'clinic/05-direction-of-force/': ofForceAndArc,
+  'clinic/06-rim-load/': ofRockingBench,
+  'clinic/07-holding-fast/': ofPegBoard,
 };
 const LONGEST_SENTENCE = 15;
 const MOST_SENTENCES_A_CARD = 3;
