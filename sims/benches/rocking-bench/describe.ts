@@ -24,6 +24,13 @@ export function describe(bench: RockingBench): string {
     .join(' ');
 }
 
+/** The first socket alone, where it is shown alone. */
+export function describeOne(bench: RockingBench): string {
+  const { setting } = bench;
+  const scene = `A ball is pressed on a socket with ${force(setting.press)}, ${placeWords(setting)}.`;
+  return `${scene} ${designWords(bench, 'a')}`;
+}
+
 /** What was set, for the foot of a picture. */
 export function settingLine(setting: RockingSetting): string {
   const { press, ballDiameter, mismatch, height, width, modulus, layer } = setting;

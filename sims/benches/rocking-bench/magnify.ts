@@ -14,6 +14,15 @@ export function magnification(posed: readonly Posed[]): number {
   return ROUND.find((times) => times * largest <= LONGEST) ?? 1;
 }
 
+/**
+ * The same where the movement is to be drawn as large from one picture to the next: `usual` times, and less only where it
+ * would leave the picture. Lost ones count too.
+ */
+export function steadyMagnification(posed: readonly Posed[], usual: number): number {
+  const largest = posed.reduce((most, { liftOff, pressIn }) => Math.max(most, liftOff, pressIn), 0);
+  return Math.min(usual, LONGEST / Math.max(largest, Number.MIN_VALUE));
+}
+
 export const isLost = (state: Posed['state']): boolean =>
   state === 'overturned' || state === 'sliding';
 

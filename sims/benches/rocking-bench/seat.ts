@@ -57,6 +57,12 @@ export function hollowOf(setting: RockingSetting): Hollow {
   return { curvatureRadius, halfArc: Math.asin(half / curvatureRadius) };
 }
 
+/**
+ * Half of the middle part of the back in the plane, mm: a press whose line meets a flat elliptic back inside it keeps all
+ * of it in touch. A quarter of the half axis.
+ */
+export const kernOf = (setting: RockingSetting): number => backSize(setting) / 8;
+
 /** Angle of the contact from the middle, rad, at a place in per cent of the way to the rim. */
 export function angleAt(setting: RockingSetting, place: number = setting.place): number {
   return Math.asin((place / 100) * Math.sin(hollowOf(setting).halfArc));

@@ -107,7 +107,9 @@ export class RockingBench {
   /** Rim to rim, as often as set; at once where the visitor asked for stillness. */
   async rock(): Promise<void> {
     this.#restart();
+    const asked = this.setting;
     const run = await this.#fetch();
+    if (asked !== this.setting) return;
     clearTimeout(this.#waiting);
     if (Math.abs(this.setting.place) < LEAST_PLACE)
       this.setting = { ...this.setting, place: USUAL_PLACE };
