@@ -39,7 +39,8 @@ export interface HeatInjury {
   readonly isPastSkinLimit: boolean;
 }
 
-const GAS_CONSTANT = 8.314462618;
+/** J/(mol·K), with the digits that go with the constants in print: more would change a damage by a hundredth. */
+const GAS_CONSTANT = 8.314;
 const ZERO_CELSIUS = 273.15;
 const SECONDS = 60;
 

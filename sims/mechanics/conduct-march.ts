@@ -1,5 +1,5 @@
 import type { Grid } from './conduct-grid.ts';
-import { moveWithin, type Passed } from './conduct-limit.ts';
+import { keepWithin, type Ends } from './conduct-limit.ts';
 import { implicitStep } from './conduct-step.ts';
 
 /** Heat given to each cell from one time to another, J, written into `gain`. */
@@ -19,7 +19,7 @@ const ROUNDING = 1e-13;
 /**
  * Marches through time in equal steps: each once whole and once in two halves by backward Euler, and from both twice the
  * second less the first, which is right to the second order and damps a jump at once (Lawson and Morris 1978, from
- * memory). Where that would leave the range in which temperatures must lie, what it adds to the halves is cut down to it.
+ * memory). Where that leaves the range in which temperatures must lie, the heat beyond it goes to the cells beside.
  */
 export function march(grid: Grid, steps: number, step: number, give: Giving): March {
   const { count, capacity } = grid;
@@ -56,17 +56,11 @@ export function march(grid: Grid, steps: number, step: number, give: Giving): Ma
       row[i] = value;
       if (value < low - slack || value > high + slack) isWithin = false;
     }
-    const byHalves = [first, second].map((half) => endFlows(grid, half, step / 2));
-    const [inLeft, inRight] = [sum(byHalves, 'left'), sum(byHalves, 'right')];
     const byWhole = endFlows(grid, whole, step);
-    let more: Ends = { left: inLeft - byWhole.left, right: inRight - byWhole.right };
-    if (!isWithin) {
-      row.set(second);
-      const between = flowBetween(grid, step, { whole, first, second });
-      more = moveWithin(grid, row, { ...more, between }, low, high);
-    }
-    left += inLeft + more.left;
-    right += inRight + more.right;
+    const byHalves = [first, second].map((half) => endFlows(grid, half, step / 2));
+    const kept = isWithin ? { left: 0, right: 0 } : keepWithin(grid, row, low, high);
+    left += 2 * sum(byHalves, 'left') - byWhole.left + kept.left;
+    right += 2 * sum(byHalves, 'right') - byWhole.right + kept.right;
     rows.push(row);
     before = row;
   }
@@ -85,8 +79,6 @@ function startRange({ initial, left, right }: Grid): [low: number, high: number]
   return [low, high];
 }
 
-type Ends = Pick<Passed, 'left' | 'right'>;
-
 /** Heat that came in through the ends in an implicit step that ended in this row. */
 function endFlows({ left, right, count }: Grid, row: Float64Array, step: number): Ends {
   return {
@@ -97,17 +89,4 @@ function endFlows({ left, right, count }: Grid, row: Float64Array, step: number)
 
 function sum(flows: readonly Ends[], end: keyof Ends): number {
   return flows.reduce((all, flow) => all + flow[end], 0);
-}
-
-/** What passed from each cell to the next in the two halves beyond what passed in the whole step. */
-function flowBetween(
-  { conductance }: Grid,
-  step: number,
-  rows: Readonly<Record<'whole' | 'first' | 'second', Float64Array>>,
-): Float64Array {
-  const { whole, first, second } = rows;
-  const fall = (row: Float64Array, i: number): number => (row[i] ?? 0) - (row[i + 1] ?? 0);
-  return conductance.map(
-    (through, i) => step * through * ((fall(first, i) + fall(second, i)) / 2 - fall(whole, i)),
-  );
 }

@@ -14,13 +14,15 @@ export function implicitStep(grid: Grid, step: number): ImplicitStep {
   const off = new Float64Array(count);
   const inverse = new Float64Array(count);
   const upper = new Float64Array(count);
+  // What ties a cell to its own past and to all before it. Sums only: nothing cancels, however long the step.
+  let held = step * left.conductance;
   for (let i = 0; i < count; i++) {
     off[i] = i < last ? step * (conductance[i] ?? 0) : 0;
-    const toBefore = i > 0 ? (off[i - 1] ?? 0) : step * left.conductance;
     const toAfter = i < last ? (off[i] ?? 0) : step * right.conductance;
-    const eliminated = i > 0 ? toBefore * (upper[i - 1] ?? 0) : 0;
-    inverse[i] = 1 / ((capacity[i] ?? 0) + toBefore + toAfter - eliminated);
+    held += capacity[i] ?? 0;
+    inverse[i] = 1 / (held + toAfter);
     upper[i] = (off[i] ?? 0) * (inverse[i] ?? 0);
+    held *= upper[i] ?? 0;
   }
   const fromLeft = step * left.conductance * left.temperature;
   const fromRight = step * right.conductance * right.temperature;

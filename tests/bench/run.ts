@@ -1,16 +1,18 @@
 import { cpus, loadavg } from 'node:os';
+import { cementBench } from './cement.ts';
 import { contactPressureBench } from './contact-pressure.ts';
 import { directionMapBench } from './direction-map.ts';
 import { pagesBench } from './pages.ts';
 import { physicsBench } from './physics.ts';
 import { seatBench } from './seat.ts';
 
-/** `npm run bench [physics|map|contact|seat|pages]`: all tables, or one. Needs a built site for the pages. */
+/** `npm run bench [physics|map|contact|seat|cement|pages]`: all tables, or one. Needs a built site for the pages. */
 const benches = {
   physics: physicsBench,
   map: directionMapBench,
   contact: contactPressureBench,
   seat: seatBench,
+  cement: cementBench,
   pages: pagesBench,
 };
 const named = process.argv.slice(2);
