@@ -96,7 +96,8 @@ test('pictures and numbers can be taken home, and say what the bench says', asyn
   expect(pngWidth(png.content)).toBeGreaterThan(1000);
   const csv = await takeFile(page, 'Numbers (CSV)');
   const rows = csvRows(csv.content);
-  expect(rows[1]?.slice(0, 4)).toEqual(['peg 1', 'fluted press-fit', '0', '0']);
+  expect(rows[1]?.[1]).toContain('36 mm by 27 mm; flat; on bone that can only press');
+  expect(rows[2]?.slice(0, 4)).toEqual(['peg 1', 'fluted press-fit', '0', '0']);
   const round = rows.filter(([what]) => what === 'load carried to');
   expect(round).toHaveLength(24);
   const here = round.find(([, , bearing]) => bearing === '180');
@@ -105,12 +106,13 @@ test('pictures and numbers can be taken home, and say what the bench says', asyn
 });
 
 test('keeps its whole state over a reload', async ({ page }) => {
-  await openBench(page, BENCH, '?pegs=t_0_8_6_9&keel=k_0_-5_10_8_3&bed=rough&press=900&width=30');
+  await openBench(page, BENCH, '?pegs=t_0_8_6_9&keel=k_0_-5_10_8_3&bed=rough&press=900&back=round');
   await sliderOf(page, 'Shear, outward').focus();
   await page.keyboard.press('ArrowRight');
   await expect.poll(() => queryOf(page).get('shear')).toBe('220');
   const before = await words(page).textContent();
   expect(before).toContain('Keel, keel cemented, 10.0');
+  expect(before).toContain('round with a radius of 36.0');
   await page.reload();
   await expect(words(page)).toHaveText(before ?? '');
 });
@@ -123,6 +125,8 @@ test('a broken address gives one clear line and a safe default', async ({ page }
     'keel=__proto__',
     'press=-1',
     'bed=glue',
+    'back=square',
+    'radius=3',
     'direction=%3Cscript%3E',
   ]) {
     await openBench(page, BENCH, `?${search}`);

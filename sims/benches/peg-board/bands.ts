@@ -1,5 +1,6 @@
 import type { Point } from '../../figures/view.ts';
-import { gapAt, type Tilt } from './stand.ts';
+import { roundBands, roundLines } from './round-bands.ts';
+import { extremeOf, gapAt, isFlat, type Tilt } from './tilt.ts';
 
 /** A stretch of the back between two separations, as a closed run of places, mm. */
 export interface Band {
@@ -21,8 +22,8 @@ export function roundStep(range: number): number {
 }
 
 /**
- * The back cut along its lines of one separation: straight ones, as a rigid flat back is a plane. `step` mm apart from 0
- * outward, only where something lies between them.
+ * The back cut along its lines of one separation, `step` mm apart from 0 outward, only where something lies between them.
+ * They are straight where the back is flat, as it then stays a plane.
  */
 export function bandsOf(
   edge: readonly Point[],
@@ -31,17 +32,44 @@ export function bandsOf(
   step: number,
 ): readonly Band[] {
   const sign = side === 'open' ? 1 : -1;
-  const most = Math.max(...edge.map((at) => sign * gapAt(tilt, at)));
+  const most = Math.max(...[...edge, extremeOf(edge, tilt)].map((at) => sign * gapAt(tilt, at)));
   if (!(most > 1e-9) || !(step > 0)) return [];
-  return Array.from({ length: Math.ceil(most / step - 1e-9) }, (_, i) => {
-    const [low, high] = [i * step, (i + 1) * step];
-    const above = cut(edge, (at) => sign * gapAt(tilt, at) - low);
-    const line = cut(above, (at) => high - sign * gapAt(tilt, at));
-    return { from: sign * low, to: sign * high, line };
-  }).filter(({ line }) => line.length > 2);
+  const ends = Array.from({ length: Math.ceil(most / step - 1e-9) }, (_, i) => {
+    return [i * step, (i + 1) * step] as const;
+  });
+  if (!isFlat(tilt)) {
+    const levels = ends.map(([low, high]) => [sign * low, sign * high] as const);
+    return roundBands(edge, tilt, levels);
+  }
+  return ends
+    .map(([low, high]) => {
+      const above = cut(edge, (at) => sign * gapAt(tilt, at) - low);
+      const line = cut(above, (at) => high - sign * gapAt(tilt, at));
+      return { from: sign * low, to: sign * high, line };
+    })
+    .filter(({ line }) => line.length > 2);
 }
 
-/** Where a line of one separation crosses the back, mm; null where it does not. */
+/** A line of one separation on the back, mm. */
+export interface LevelLine {
+  readonly gap: number;
+  readonly line: readonly Point[];
+}
+
+/** The lines of given separations; of one that is nowhere so there is none, and on a round back there may be two. */
+export function linesOf(
+  edge: readonly Point[],
+  tilt: Tilt,
+  gaps: readonly number[],
+): readonly LevelLine[] {
+  if (!isFlat(tilt)) return roundLines(edge, tilt, gaps);
+  return gaps.flatMap((gap) => {
+    const line = crossing(edge, tilt, gap);
+    return line === null ? [] : [{ gap, line }];
+  });
+}
+
+/** Where a line of one separation crosses a flat back, mm; null where it does not. */
 export function crossing(
   edge: readonly Point[],
   tilt: Tilt,

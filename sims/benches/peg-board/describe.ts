@@ -23,7 +23,7 @@ export interface Described {
   readonly isRoseCurrent?: boolean;
 }
 
-const beds: Readonly<Record<BedKind, string>> = {
+export const bedWords: Readonly<Record<BedKind, string>> = {
   pressed: 'on bone that can only press',
   rough: 'on bone that presses and grips',
   bonded: 'bonded to the bone',
@@ -33,7 +33,7 @@ const beds: Readonly<Record<BedKind, string>> = {
 export function describe(board: Described): string {
   const { ground, load, stand, rose, isRoseCurrent = true } = board;
   return [
-    `The back of a right socket, seen from its side: a pear ${tenths(ground.height)} by ${tenths(ground.width)}, ${beds[ground.bed]}.`,
+    `The back of a right socket, seen from its side: a pear ${tenths(ground.height)} by ${tenths(ground.width)}, ${backWords(ground)}, ${bedWords[ground.bed]}.`,
     designWords(board),
     `The ball presses with ${newtons(load.press)} and shoves outward with ${newtons(load.shear)}, ${loadWords(load)}.`,
     standWords(stand, ground),
@@ -43,6 +43,11 @@ export function describe(board: Described): string {
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');
+}
+
+/** The shape of the back: "flat", "round with a radius of 36.0 mm". */
+export function backWords({ back, backRadius }: Pick<Ground, 'back' | 'backRadius'>): string {
+  return back === 'flat' ? 'flat' : `round with a radius of ${tenths(backRadius)}`;
 }
 
 /** Where the ball presses: "30°, forward, 90 % of the way to the rim". */

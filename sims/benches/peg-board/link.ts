@@ -131,7 +131,7 @@ interface FlatSetting extends Ground, BallLoad {
   readonly keel: KeelPlace | null;
 }
 
-const ground = (key: string, name: string, of: GroundField) =>
+const groundNumber = (key: string, name: string, of: GroundField) =>
   numberField(key, name, groundRanges[of], defaultBoard.ground[of]);
 const load = (key: string, name: string, of: keyof BallLoad) =>
   numberField(key, name, loadRanges[of], defaultBoard.load[of]);
@@ -139,10 +139,12 @@ const load = (key: string, name: string, of: keyof BallLoad) =>
 const fields: UrlFields<FlatSetting> = {
   pegs: pegsField,
   keel: keelField,
-  height: ground('height', 'height of the back', 'height'),
-  width: ground('width', 'width of the back', 'width'),
-  modulus: ground('bone', 'modulus of the bone', 'modulus'),
-  layer: ground('layer', 'bone that gives', 'layer'),
+  height: groundNumber('height', 'height of the back', 'height'),
+  width: groundNumber('width', 'width of the back', 'width'),
+  back: choiceField('back', 'shape of the back', ['flat', 'round'], defaultBoard.ground.back),
+  backRadius: groundNumber('radius', 'radius of the back', 'backRadius'),
+  modulus: groundNumber('bone', 'modulus of the bone', 'modulus'),
+  layer: groundNumber('layer', 'bone that gives', 'layer'),
   bed: choiceField(
     'bed',
     'bone under the back',
@@ -158,11 +160,11 @@ const fields: UrlFields<FlatSetting> = {
 /** Reads the bench’s whole setting from a link. */
 export function readBoardLink(query: string): ReadState<BoardSetting> {
   const { state, problem } = readUrlState(fields, query);
-  const { pegs, keel, height, width, modulus, layer, bed, press, shear, bearing, share } = state;
+  const { pegs, keel, press, shear, bearing, share, ...ground } = state;
   return {
     state: {
       design: { pegs, keel },
-      ground: { height, width, modulus, layer, bed },
+      ground,
       load: { press, shear, bearing: Math.round(bearing), share },
     },
     problem,

@@ -6,9 +6,12 @@ import {
   foundationModulus,
   keel as keelElements,
   peg as pegElements,
+  sphericalBed,
+  type Bed,
   type SeatElement,
   type SeatLoad,
 } from '../../mechanics/index.ts';
+import { radiusOf, riseOf } from './back.ts';
 import { curveOf, outlineLine, outlineOf, reachOfFace } from './outline.ts';
 import type { BallLoad, Design, Ground } from './settings.ts';
 
@@ -39,6 +42,8 @@ export interface Seat {
   readonly pegs: readonly HoldElements[];
   readonly keel: HoldElements | null;
   readonly curve: OutlineCurve;
+  /** Of the back, mm; Infinity where it is flat */
+  readonly backRadius: number;
   /** The edge of the back, mm */
   readonly edge: readonly Point[];
   /** Pressure for a press-in, N/mm³ */
@@ -49,16 +54,26 @@ export interface Seat {
 export function seatOf({ pegs, keel }: Design, ground: Ground, count: number = BED_ELEMENTS): Seat {
   const { modulus, bed } = ground;
   const layer = { thickness: ground.layer, modulus, poisson: POISSON };
+  const backRadius = radiusOf(ground);
+  const under: Bed = {
+    layer,
+    level: BACK,
+    elements: count,
+    bond: bed === 'bonded' ? Infinity : undefined,
+    isRough: bed !== 'pressed',
+  };
+  const outline = outlineOf(ground);
   const elements: SeatElement[] = [
-    ...flatBed(outlineOf(ground), {
-      layer,
-      level: BACK,
-      elements: count,
-      bond: bed === 'bonded' ? Infinity : undefined,
-      isRough: bed !== 'pressed',
-    }),
+    ...(backRadius === Infinity
+      ? flatBed(outline, under)
+      : sphericalBed(outline, backRadius, under)),
   ];
-  const at = { bone: { modulus, poisson: POISSON }, level: BACK };
+  const bone = { modulus, poisson: POISSON };
+  const rooted = <Place extends Point>(place: Place) => ({
+    ...place,
+    bone,
+    level: BACK + riseOf(backRadius, place),
+  });
   const added = (more: readonly SeatElement[]): HoldElements => {
     const first = elements.length;
     elements.push(...more);
@@ -72,13 +87,14 @@ export function seatOf({ pegs, keel }: Design, ground: Ground, count: number = B
   };
   const curve = curveOf(ground);
   return {
-    pegs: pegs.map((peg) => added(pegElements({ ...peg, ...at }))),
+    pegs: pegs.map((peg) => added(pegElements(rooted(peg)))),
     keel:
       keel === null
         ? null
-        : added(keelElements({ ...keel, length: keel.span, height: keel.depth, ...at })),
+        : added(keelElements({ ...rooted(keel), length: keel.span, height: keel.depth })),
     elements,
     curve,
+    backRadius,
     edge: outlineLine(curve),
     bedStiffness: foundationModulus(layer),
     isBonded: bed === 'bonded',

@@ -1,5 +1,6 @@
 import { polyline, type Point, type View } from '../../figures/view.ts';
 import type { OutlineCurve } from '../../geometry/outline.ts';
+import { riseOf } from './back.ts';
 import { reachOfBack, reachOfFace } from './outline.ts';
 import { BACK, HOLLOW_RADIUS } from './seat.ts';
 import type { Design } from './settings.ts';
@@ -39,8 +40,26 @@ export function endsOf(curve: OutlineCurve, bearing: number): { from: number; to
 export const hollowHeight = (along: number): number =>
   along ** 2 / (HOLLOW_RADIUS + Math.sqrt(HOLLOW_RADIUS ** 2 - along ** 2));
 
+/** The cut back from one end to the other, mm: two places where it is flat. */
+export function backLine(
+  from: number,
+  to: number,
+  radius: number,
+): readonly { readonly x: number; readonly z: number }[] {
+  const count = radius === Infinity ? 1 : ARC_POINTS;
+  return Array.from({ length: count + 1 }, (_, i) => {
+    const x = from + ((to - from) * i) / count;
+    return { x, z: BACK + riseOf(radius, { x, y: 0 }) };
+  });
+}
+
 /** Outline of the cut socket, unmoved, on the screen. */
-export function bodyLine(curve: OutlineCurve, bearing: number, view: View): string {
+export function bodyLine(
+  curve: OutlineCurve,
+  bearing: number,
+  view: View,
+  backRadius = Infinity,
+): string {
   const { from, to } = endsOf(curve, bearing);
   const low = -reachOfFace(curve, bearing + 180);
   const high = reachOfFace(curve, bearing);
@@ -52,8 +71,7 @@ export function bodyLine(curve: OutlineCurve, bearing: number, view: View): stri
     { x: from, y: hollowHeight(low) },
     ...arc,
     { x: to, y: hollowHeight(high) },
-    { x: to - TAPER, y: BACK },
-    { x: from + TAPER, y: BACK },
+    ...backLine(to - TAPER, from + TAPER, backRadius).map(({ x, z }) => ({ x, y: z })),
   ];
   return `${polyline(line.map(({ x, y }) => ({ x: view.x(x), y: view.y(y) })))}Z`;
 }
@@ -64,11 +82,17 @@ export interface Stem {
   readonly from: number;
   readonly to: number;
   readonly depth: number;
+  /** Where it stands on the back, mm over the face’s deepest point */
+  readonly root: number;
   /** The cut goes through it, and it is as wide as the cut is; what stands before or behind is seen at its full width. */
   readonly isCut: boolean;
 }
 
-export function stemsOf({ pegs, keel }: Design, bearing: number): readonly Stem[] {
+export function stemsOf(
+  { pegs, keel }: Design,
+  bearing: number,
+  backRadius = Infinity,
+): readonly Stem[] {
   const turn = (bearing * Math.PI) / 180;
   const [along, up] = [Math.cos(turn), Math.sin(turn)];
   const round = pegs.map(({ x, y, diameter, length: depth }, which): Stem => {
@@ -76,19 +100,22 @@ export function stemsOf({ pegs, keel }: Design, bearing: number): readonly Stem[
     const radius = diameter / 2;
     const chord = radius ** 2 - (y * along - x * up) ** 2;
     const half = chord > 0 ? Math.sqrt(chord) : radius;
-    return { which, from: at - half, to: at + half, depth, isCut: chord > 0 };
+    const root = BACK + riseOf(backRadius, { x, y });
+    return { which, from: at - half, to: at + half, depth, root, isCut: chord > 0 };
   });
   if (keel === null) return round;
+  const root = BACK + riseOf(backRadius, keel);
   const across = within(keel.x, keel.thickness / 2, along);
   const upward = within(keel.y, keel.span / 2, up);
   const from = Math.max(across[0], upward[0]);
   const to = Math.min(across[1], upward[1]);
-  if (from < to) return [...round, { which: 'keel', from, to, depth: keel.depth, isCut: true }];
+  if (from < to)
+    return [...round, { which: 'keel', from, to, depth: keel.depth, root, isCut: true }];
   const at = keel.x * along + keel.y * up;
   const half = (Math.abs(along) * keel.thickness + Math.abs(up) * keel.span) / 2;
   return [
     ...round,
-    { which: 'keel', from: at - half, to: at + half, depth: keel.depth, isCut: false },
+    { which: 'keel', from: at - half, to: at + half, depth: keel.depth, root, isCut: false },
   ];
 }
 

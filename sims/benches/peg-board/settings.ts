@@ -4,6 +4,9 @@ import type { Range } from '../../shared/range.ts';
 /** What the bone under the back can do: press; press and hold against sliding while it does; or pull as well. */
 export type BedKind = 'pressed' | 'rough' | 'bonded';
 
+/** The shape of the back: a plane, or part of a sphere that bulges into the bone. */
+export type BackKind = 'flat' | 'round';
+
 /** A round peg on the back, mm; x to the front, y up. */
 export interface PegPlace {
   readonly kind: HoldKind;
@@ -34,6 +37,9 @@ export interface Ground {
   /** mm */
   readonly height: number;
   readonly width: number;
+  readonly back: BackKind;
+  /** Of a round back, mm; kept while it is flat */
+  readonly backRadius: number;
   /** Young’s modulus of the bone, MPa */
   readonly modulus: number;
   /** Of bone that gives, mm */
@@ -59,13 +65,14 @@ export interface BoardSetting {
   readonly load: BallLoad;
 }
 
-export type GroundField = Exclude<keyof Ground, 'bed'>;
+export type GroundField = Exclude<keyof Ground, 'bed' | 'back'>;
 export type PegField = Exclude<keyof PegPlace, 'kind'>;
 export type KeelField = Exclude<keyof KeelPlace, 'kind'>;
 
 export const groundRanges: Readonly<Record<GroundField, Range>> = {
   height: { min: 30, max: 44, step: 1, digits: 0, unit: 'mm' },
   width: { min: 22, max: 34, step: 1, digits: 0, unit: 'mm' },
+  backRadius: { min: 30, max: 80, step: 1, digits: 0, unit: 'mm' },
   modulus: { min: 50, max: 500, step: 1, digits: 0, unit: 'MPa' },
   layer: { min: 3, max: 15, step: 0.5, digits: 1, unit: 'mm' },
 };
@@ -131,6 +138,14 @@ export const triangle: Design = {
 /** The bone’s modulus and the press are facts told elsewhere in the course; what is not is a teaching value. */
 export const defaultBoard: BoardSetting = {
   design: triangle,
-  ground: { height: 36, width: 27, modulus: 326, layer: 6, bed: 'pressed' },
+  ground: {
+    height: 36,
+    width: 27,
+    back: 'flat',
+    backRadius: 36,
+    modulus: 326,
+    layer: 6,
+    bed: 'pressed',
+  },
   load: { press: 750, shear: 200, bearing: 30, share: 90 },
 };

@@ -1,12 +1,14 @@
-import type { Point } from '../../figures/view.ts';
 import {
   solveSeat,
   type SeatElementAnswer,
   type SeatOutcome,
   type Vector3,
 } from '../../mechanics/index.ts';
-import { loadOf, type HoldElements, type Seat } from './seat.ts';
+import { BACK, loadOf, type HoldElements, type Seat } from './seat.ts';
 import type { BallLoad } from './settings.ts';
+import { extremeOf, gapAt, tiltOf, type Tilt } from './tilt.ts';
+
+export { gapAt, type Tilt };
 
 /** What a peg or the keel bears. */
 export interface HoldReading {
@@ -21,20 +23,13 @@ export interface HoldReading {
   readonly strength: number;
 }
 
-/** How the back stands: its separation from the bone is a + b x + c y, mm, positive where open. */
-export interface Tilt {
-  readonly a: number;
-  readonly b: number;
-  readonly c: number;
-}
-
 /** A socket under its load. Unless `outcome` is `balanced` the numbers say nothing, and none of them is shown. */
 export interface Stand {
   readonly outcome: SeatOutcome;
   readonly displacement: Vector3;
   readonly rotation: Vector3;
   readonly tilt: Tilt;
-  /** Greatest gap at the edge of the back, mm, 0 and up */
+  /** Greatest gap, straight off the back, mm, 0 and up */
   readonly liftOff: number;
   /** Greatest press-in, mm, 0 and up */
   readonly pressIn: number;
@@ -45,15 +40,12 @@ export interface Stand {
   readonly keel: HoldReading | null;
 }
 
-export const gapAt = ({ a, b, c }: Tilt, { x, y }: Point): number => a + b * x + c * y;
-
-/** Where the socket comes to rest. A rigid flat back is a plane: its extremes lie on its edge. */
+/** Where the socket comes to rest. */
 export function standOf(seat: Seat, load: BallLoad): Stand {
   const solution = solveSeat({ elements: seat.elements, load: loadOf(seat.curve, load) });
   const { outcome, displacement, rotation, elements, contactShare } = solution;
-  // Height of the back's place (x, y): u + θ × p, its third part; z does not enter.
-  const tilt = { a: displacement[2], b: 0 - rotation[1], c: rotation[0] };
-  const gaps = seat.edge.map((at) => gapAt(tilt, at));
+  const tilt = tiltOf(solution, seat.backRadius, BACK);
+  const gaps = [...seat.edge, extremeOf(seat.edge, tilt)].map((at) => gapAt(tilt, at));
   const pressIn = Math.max(0, -Math.min(...gaps));
   return {
     outcome,

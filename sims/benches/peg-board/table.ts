@@ -1,7 +1,8 @@
 import type { Table } from '../../figures/csv.ts';
 import { outcomeShort } from './lettering.ts';
 import type { RoseRow } from './rose.ts';
-import type { Design } from './settings.ts';
+import { backWords, bedWords } from './describe.ts';
+import type { Design, Ground } from './settings.ts';
 import { isRest, type HoldReading, type Stand } from './stand.ts';
 
 const MICROMETRES = 1000;
@@ -22,8 +23,13 @@ export function roseTable(rose: readonly RoseRow[]): Table {
   };
 }
 
-/** Everything that holds, where it stands and what it bears; then the rose. For a file. */
-export function boardTable(design: Design, stand: Stand, rose: readonly RoseRow[]): Table {
+/** Everything that holds, where it stands and what it bears; then the rose. With a ground, the back first. For a file. */
+export function boardTable(
+  design: Design,
+  stand: Stand,
+  rose: readonly RoseRow[],
+  ground?: Ground,
+): Table {
   const bears = (hold: HoldReading | null | undefined): readonly (number | string)[] =>
     hold === null || hold === undefined || !isRest(stand)
       ? ['', '', hold === null || hold === undefined ? '' : rounded(hold.strength, 1), '']
@@ -51,6 +57,7 @@ export function boardTable(design: Design, stand: Stand, rose: readonly RoseRow[
       'lift-off (µm)',
     ],
     rows: [
+      ...(ground === undefined ? [] : [groundRow(ground)]),
       ...pegs.map(({ kind, x, y, diameter, length }, i) => [
         `peg ${i + 1}`,
         kind,
@@ -95,6 +102,19 @@ export function boardTable(design: Design, stand: Stand, rose: readonly RoseRow[
       ]),
     ],
   };
+}
+
+/** The back itself, in words. */
+function groundRow(ground: Ground): readonly (string | number)[] {
+  const { width, height, modulus, layer, bed } = ground;
+  const words = [
+    `${height} mm by ${width} mm`,
+    backWords(ground),
+    bedWords[bed],
+    `bone of ${modulus} MPa and ${layer} mm`,
+  ];
+  const blank = ['', '', '', '', '', '', '', '', '', ''];
+  return ['back', words.join('; ').replaceAll('\u00a0', ' '), ...blank];
 }
 
 function rounded(value: number, digits: number): number | string {

@@ -44,6 +44,7 @@ const settings: fc.Arbitrary<BoardSetting> = fc.record({
   }),
   ground: fc.record({
     ...each(groundRanges),
+    back: fc.constantFrom('flat' as const, 'round' as const),
     bed: fc.constantFrom('pressed' as const, 'rough' as const, 'bonded' as const),
   }),
   load: fc.record(each(loadRanges)),
@@ -189,7 +190,7 @@ describe('in words', () => {
 
   test('says what stands on the back, what it bears, and how the rose goes', () => {
     const words = say(defaultBoard);
-    expect(words).toContain('a pear 36.0 mm by 27.0 mm, on bone that can only press');
+    expect(words).toContain('a pear 36.0 mm by 27.0 mm, flat, on bone that can only press');
     expect(words).toContain(
       'Peg 3, smooth cemented, 5.0 mm thick and 10.0 mm long, 4.0 mm to the back, 7.0 mm down: pulled with',
     );
@@ -222,6 +223,8 @@ test('the tables are whole, with and without a rest', () => {
       .split('\r\n');
     const holds = design.pegs.length + (design.keel === null ? 0 : 1);
     expect(lines).toHaveLength(1 + holds + 1 + 24);
+    const whole = csvText(boardTable(design, stand, rose, defaultBoard.ground));
+    expect(whole).toContain('36 mm by 27 mm; flat; on bone that can only press; bone of 326 MPa');
     expect(csvText(roseTable(rose)).trimEnd().split('\r\n')).toHaveLength(25);
   }
 });

@@ -1,10 +1,12 @@
 import type { OutlineCurve } from '../../../geometry/outline.ts';
 import { bands, type MeshArrays, type Spot } from '../../round-the-rim/solid/bands.ts';
 import { reachOfBack, reachOfFace } from '../outline.ts';
+import { riseOf } from '../back.ts';
 import { BACK } from '../seat.ts';
 import { hollowHeight } from '../section-figure.ts';
 import type { KeelPlace, PegPlace } from '../settings.ts';
-import { gapAt, type Stand, type Tilt } from '../stand.ts';
+import type { Stand } from '../stand.ts';
+import { gapAt, type Tilt } from '../tilt.ts';
 
 /** How a socket has moved, drawn `times` as large. */
 export interface Move extends Pick<Stand, 'displacement' | 'rotation'> {
@@ -34,10 +36,13 @@ const onRay = (i: number, away: number, z: number): Spot => [
 ];
 const rays = <Each>(make: (i: number) => Each): readonly Each[] =>
   Array.from({ length: RAYS }, (_, i) => make(i));
+/** On the back, where it has its rise. */
+const onBack = (i: number, away: number, radius: number): Spot =>
+  onRay(i, away, BACK + riseOf(radius, { x: away, y: 0 }));
 const shares = Array.from({ length: RINGS + 1 }, (_, j) => j / RINGS);
 
 /** Face, rim and side of the socket, moved; without its back, which is coloured. */
-export function socketMesh(curve: OutlineCurve, move: Move): MeshArrays {
+export function socketMesh(curve: OutlineCurve, move: Move, backRadius = Infinity): MeshArrays {
   return bands(
     rays((i) => {
       const edge = reachOfBack(curve, degreesOf(i));
@@ -46,7 +51,7 @@ export function socketMesh(curve: OutlineCurve, move: Move): MeshArrays {
       return [
         ...shares.map((share) => onRay(i, share * face, hollowHeight(share * face))),
         onRay(i, edge, top),
-        onRay(i, edge, BACK),
+        onBack(i, edge, backRadius),
       ].map((spot) => carriedSpot(move, spot));
     }),
   );
@@ -61,7 +66,7 @@ export function backMesh(
 ): MeshArrays {
   const spots = rays((i) => {
     const edge = reachOfBack(curve, degreesOf(i));
-    return shares.map((share) => onRay(i, share * edge, BACK));
+    return shares.map((share) => onBack(i, share * edge, tilt.radius ?? Infinity));
   });
   const mesh = bands(spots.map((row) => row.map((spot) => carriedSpot(move, spot))));
   const shareOf = ([x, y]: Spot): number => {
@@ -72,36 +77,55 @@ export function backMesh(
   return { ...mesh, shares: spots.flat().map(shareOf) };
 }
 
-/** The bone’s surface, unmoved. */
-export function boneMesh(curve: OutlineCurve, margin = BONE_MARGIN): MeshArrays {
-  return bands(rays((i) => boneRay(curve, i, margin)));
+/** The bone’s surface, unmoved: under the back it has its shape, beside it it goes on level. */
+export function boneMesh(
+  curve: OutlineCurve,
+  backRadius = Infinity,
+  margin = BONE_MARGIN,
+): MeshArrays {
+  return bands(
+    rays((i) => {
+      const edge = reachOfBack(curve, degreesOf(i));
+      const under = shares.map((share) => onBack(i, share * edge, backRadius));
+      const [, , level] = onBack(i, edge, backRadius);
+      return [...under, onRay(i, edge + margin, level)];
+    }),
+  );
 }
 
-function boneRay(curve: OutlineCurve, i: number, margin: number): readonly Spot[] {
-  const edge = reachOfBack(curve, degreesOf(i)) + margin;
-  return shares.map((share) => onRay(i, share * edge, BACK));
-}
-
-/** The edge of the back where it was before it moved, as a closed line. */
-export function edgeSpots(curve: OutlineCurve, margin = 0): readonly Spot[] {
-  const spots = rays((i) => onRay(i, reachOfBack(curve, degreesOf(i)) + margin, BACK));
+/** The edge of the back where it was before it moved, or a line a margin beside it, closed. */
+export function edgeSpots(curve: OutlineCurve, backRadius = Infinity, margin = 0): readonly Spot[] {
+  const spots = rays((i) => {
+    const edge = reachOfBack(curve, degreesOf(i));
+    const [, , level] = onBack(i, edge, backRadius);
+    return onRay(i, edge + margin, level);
+  });
   const [first] = spots;
   return first === undefined ? spots : [...spots, first];
 }
 
-export const boneEdge = (curve: OutlineCurve): readonly Spot[] => edgeSpots(curve, BONE_MARGIN);
+export const boneEdge = (curve: OutlineCurve, backRadius = Infinity): readonly Spot[] =>
+  edgeSpots(curve, backRadius, BONE_MARGIN);
 
 /** A peg, moved. */
-export function pegMesh({ x, y, diameter, length }: PegPlace, move: Move): MeshArrays {
+export function pegMesh(
+  { x, y, diameter, length }: PegPlace,
+  move: Move,
+  backRadius = Infinity,
+): MeshArrays {
   const around = Array.from({ length: ROUND }, (_, i): readonly [number, number] => {
     const turn = (2 * Math.PI * i) / ROUND;
     return [(diameter / 2) * Math.cos(turn), (diameter / 2) * Math.sin(turn)];
   });
-  return prism({ x, y, depth: length }, around, move);
+  return prism({ x, y, depth: length }, around, move, backRadius);
 }
 
 /** The keel, moved; its corners doubled so that its faces are flat. */
-export function keelMesh({ x, y, span, depth, thickness }: KeelPlace, move: Move): MeshArrays {
+export function keelMesh(
+  { x, y, span, depth, thickness }: KeelPlace,
+  move: Move,
+  backRadius = Infinity,
+): MeshArrays {
   const [a, b] = [thickness / 2, span / 2];
   const corners: readonly (readonly [number, number])[] = [
     [a, b],
@@ -110,18 +134,20 @@ export function keelMesh({ x, y, span, depth, thickness }: KeelPlace, move: Move
     [a, -b],
   ];
   const around = corners.flatMap(([from, to]) => [[from, to] as const, [from, to] as const]);
-  return prism({ x, y, depth }, around, move);
+  return prism({ x, y, depth }, around, move, backRadius);
 }
 
 function prism(
   { x, y, depth }: { readonly x: number; readonly y: number; readonly depth: number },
   around: readonly (readonly [number, number])[],
   move: Move,
+  backRadius: number,
 ): MeshArrays {
-  const foot = BACK - depth;
+  const root = BACK + riseOf(backRadius, { x, y });
+  const foot = root - depth;
   const row = ([right, up]: readonly [number, number]): readonly Spot[] => {
     const side = [
-      [x + right, y + up, BACK],
+      [x + right, y + up, root],
       [x + right, y + up, foot],
       [x + right, y + up, foot],
       [x, y, foot],
@@ -135,6 +161,7 @@ function prism(
 export function footSpot(
   { x, y, depth }: { readonly x: number; readonly y: number; readonly depth: number },
   move: Move,
+  backRadius = Infinity,
 ): Spot {
-  return carriedSpot(move, [x, y, BACK - depth]);
+  return carriedSpot(move, [x, y, BACK + riseOf(backRadius, { x, y }) - depth]);
 }

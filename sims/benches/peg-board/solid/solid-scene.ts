@@ -117,23 +117,23 @@ export function moveOf({ stand, load }: Pick<BoardSubject, 'stand' | 'load'>): M
 
 function boardGroup(subject: BoardSubject, move: Move, perNewton: number): Group {
   const { design, seat, stand, showsBone, colours } = subject;
-  const { curve } = seat;
+  const { curve, backRadius } = seat;
   const group = new Group();
   const { keel, pegs } = design;
   group.add(
-    surface(socketMesh(curve, move), colours.plastic),
+    surface(socketMesh(curve, move, backRadius), colours.plastic),
     tintedBack(backMesh(curve, move, stand.tilt, stand), isRest(stand), colours),
-    ...pegs.map((peg) => surface(pegMesh(peg, move), colours.plastic)),
-    ...(keel === null ? [] : [surface(keelMesh(keel, move), colours.plastic)]),
+    ...pegs.map((peg) => surface(pegMesh(peg, move, backRadius), colours.plastic)),
+    ...(keel === null ? [] : [surface(keelMesh(keel, move, backRadius), colours.plastic)]),
     tube(
-      edgeSpots(curve).map((spot) => carriedSpot(move, spot)),
+      edgeSpots(curve, backRadius).map((spot) => carriedSpot(move, spot)),
       0.18,
       colours.ink,
     ),
-    tube(edgeSpots(curve), 0.12, colours.boneLine),
-    tube(boneEdge(curve), 0.12, colours.boneLine),
+    tube(edgeSpots(curve, backRadius), 0.12, colours.boneLine),
+    tube(boneEdge(curve, backRadius), 0.12, colours.boneLine),
   );
-  if (showsBone) group.add(surface(boneMesh(curve), colours.bone, 0.45));
+  if (showsBone) group.add(surface(boneMesh(curve, backRadius), colours.bone, 0.45));
   group.add(...loadArrow(subject, move, perNewton));
   if (!isRest(stand)) return group;
   const feet = [
@@ -144,7 +144,7 @@ function boardGroup(subject: BoardSubject, move: Move, perNewton: number): Group
     const pull = hold?.pull ?? 0;
     if (pull < LEAST_PULL) continue;
     const pulled = arrow(Math.max(LEAST_ARROW, pull * perNewton), colours.force);
-    pointAlong(pulled, footSpot(at, move), [0, 0, -1]);
+    pointAlong(pulled, footSpot(at, move, backRadius), [0, 0, -1]);
     group.add(pulled);
   }
   return group;
