@@ -9,7 +9,7 @@ import {
   pictureWords,
   pressedAt,
 } from '../../../sims/benches/peg-board/simple-words.ts';
-import { isRest, standOf } from '../../../sims/benches/peg-board/stand.ts';
+import { gapAt, isRest, standOf } from '../../../sims/benches/peg-board/stand.ts';
 import {
   countText,
   fleschKincaidGrade,
@@ -34,10 +34,9 @@ describe('what the plain bench does', () => {
   test.each(trials)('$hold, pressed at the $edge: it is the edge across that lifts', (trial) => {
     const { seat, stand } = pressedAt(trial.hold, trial.edge);
     const turn = (trial.bearing * Math.PI) / 180;
-    const highest = seat.edge.reduce((most, at) => {
-      const gap = ({ x, y }: typeof at) => stand.tilt.a + stand.tilt.b * x + stand.tilt.c * y;
-      return gap(at) > gap(most) ? at : most;
-    });
+    const highest = seat.edge.reduce((most, at) =>
+      gapAt(stand.tilt, at) > gapAt(stand.tilt, most) ? at : most,
+    );
     const along = highest.x * Math.cos(turn) + highest.y * Math.sin(turn);
     expect(along).toBeLessThan(-10);
   });
