@@ -28,8 +28,9 @@ const GOAL = 1e-12;
 const NO_STIFFNESS = 1e-12;
 /** So a gap that changes by less than this share of a movement does not resist it. */
 const NO_RATE = Math.sqrt(NO_STIFFNESS);
-/** A force this share of the load is rounding. */
+/** A force this share of the load is rounding; and so is one this share of what all springs would answer to the movement. */
 const ROUNDING = 1e-10;
+const ROUNDING_OF_SPRINGS = 4e-15;
 const MOST_STEPS = 120;
 const MOST_GRIP_CHANGES = 40;
 const MOST_TRIES = 80;
@@ -57,8 +58,21 @@ export function equilibrium(
   slips: Float64Array,
   start?: Float64Array,
 ): Equilibrium {
+  const unloaded = new Float64Array(FREEDOMS);
+  const found = settled(springs, load, slips, start ?? unloaded);
+  // A hair above the bed, where a load may have left the body, half the bed seems open; that there is no rest is not claimed from there.
+  if (found.outcome === 'balanced' || start === undefined) return found;
+  return settled(springs, load, slips, unloaded);
+}
+
+function settled(
+  springs: Springs,
+  load: Float64Array,
+  slips: Float64Array,
+  start: Float64Array,
+): Equilibrium {
   const grips = new Uint8Array(springs.count).fill(1);
-  let coordinates: Float64Array = start ?? new Float64Array(FREEDOMS);
+  let coordinates = start;
   for (let change = 0; ; change++) {
     const rest = restWithGrips(springs, load, slips, grips, coordinates);
     coordinates = rest.coordinates;
@@ -99,14 +113,19 @@ function restWithGrips(
   const rates = new Float64Array(springs.count);
   const side = sideMatrix(springs, grips);
   const size = norm(load);
+  const whole = springs.stiffness.reduce((sum, k) => sum + k, 0);
+  // Where little is left of a load, slips hold springs against each other, and their rounding is all there is.
+  const least = (share: number): number =>
+    Math.max(share * size, ROUNDING_OF_SPRINGS * whole * Math.max(norm(q), norm(start)));
   for (let step = 0; step < MOST_STEPS; step++) {
     project(springs, q, gaps);
     const left = forceLeft(springs, load, slips, side, q, gaps);
-    if (norm(left) <= GOAL * size) return { outcome: 'balanced', coordinates: q, gaps };
+    if (norm(left) <= least(GOAL)) return { outcome: 'balanced', coordinates: q, gaps };
     const stiffness = stiffnessMatrix(springs, slips, side, gaps);
-    const way = wayOf(stiffness, left, size);
+    const rounding = least(ROUNDING);
+    const way = wayOf(stiffness, left, rounding);
     project(springs, way, rates);
-    if (isEndless(springs, load, side, way, rates)) {
+    if (isEndless(springs, load, side, way, rates, rounding)) {
       return { outcome: endOf(way, rates), coordinates: q, gaps };
     }
     const reach = reachAlong(springs, load, slips, side, q, way, gaps, rates);
@@ -120,11 +139,11 @@ function restWithGrips(
   }
   project(springs, q, gaps);
   const left = norm(forceLeft(springs, load, slips, side, q, gaps));
-  return { outcome: left <= AT_REST * size ? 'balanced' : 'unsettled', coordinates: q, gaps };
+  return { outcome: left <= least(AT_REST) ? 'balanced' : 'unsettled', coordinates: q, gaps };
 }
 
 /** Newton's step, or, where the load pushes along directions without stiffness, that part of the force. */
-function wayOf(stiffness: number[][], left: Float64Array, size: number): Float64Array {
+function wayOf(stiffness: number[][], left: Float64Array, rounding: number): Float64Array {
   const { values, vectors } = symmetricEigen(stiffness);
   const stiffest = Math.max(...values, 0);
   const newton = new Float64Array(FREEDOMS);
@@ -138,7 +157,7 @@ function wayOf(stiffness: number[][], left: Float64Array, size: number): Float64
     for (let k = 0; k < FREEDOMS; k++) into[k] = (into[k] ?? 0) + by * (vector[k] ?? 0);
   });
   const looseness = norm(loose);
-  if (looseness <= ROUNDING * size) return newton;
+  if (looseness <= rounding) return newton;
   // As far as a length of the body, so that what lies on the way is met at once.
   return loose.map((part) => part / looseness);
 }
@@ -150,6 +169,7 @@ function isEndless(
   side: number[][],
   way: Float64Array,
   rates: Float64Array,
+  rounding: number,
 ): boolean {
   const length = norm(way);
   if (length === 0) return false;
@@ -164,7 +184,7 @@ function isEndless(
     if (!Number.isFinite(end)) return false;
     force -= end * rate;
   }
-  return force > ROUNDING * norm(load) * length;
+  return force > rounding * length;
 }
 
 /** A way without end along which gaps change lifts or tips the socket; one along which none does lets it slide. */

@@ -5,14 +5,15 @@ import {
   keel,
   peg,
   solveSeat,
-  sphericalBed,
   type SeatElement,
   type SeatLoad,
   type SeatSolution,
   type Vector3,
 } from '../../../sims/mechanics/index.ts';
 import { expectClose } from '../geometry/close.ts';
-import { leastPotential, movementOf, potential } from './seat-oracle.ts';
+import { imbalance } from './seat-balance.ts';
+import { built, design } from './seat-designs.ts';
+import { leastPotential, potential } from './seat-oracle.ts';
 
 const bone = { modulus: 200, poisson: 0.3 };
 const layer = { thickness: 10, ...bone };
@@ -46,41 +47,6 @@ const press = (force: number, x: number, y: number): SeatLoad => ({
 /** Height of the socket's point above (x, y), mm. */
 const riseAt = ({ displacement, rotation }: SeatSolution, x: number, y: number): number =>
   displacement[2] + rotation[0] * y - rotation[1] * x;
-
-/** What is left of force and moment once the elements have answered, as a share of the load. */
-function imbalance(
-  elements: readonly SeatElement[],
-  load: SeatLoad,
-  solution: SeatSolution,
-): number {
-  const force: [number, number, number] = [...load.force];
-  const moment: [number, number, number] = cross(load.point, load.force);
-  const q = [...solution.displacement, ...solution.rotation];
-  elements.forEach((element, i) => {
-    const answer = solution.elements[i];
-    if (answer === undefined) return;
-    const size = Math.hypot(...element.normal);
-    const { gap, moved } = movementOf(element, q);
-    const n = element.normal.map((part) => part / size) as unknown as Vector3;
-    const aside = moved.map((part, k) => part - gap * (n[k] ?? 0));
-    const far = Math.hypot(...aside);
-    const side = far > 0 ? answer.tangentialForce / far : 0;
-    const pushed = n.map(
-      (part, k) => answer.normalForce * part - side * (aside[k] ?? 0),
-    ) as unknown as Vector3;
-    const turned = cross(element.position, pushed);
-    for (let k = 0; k < 3; k++) {
-      force[k] = (force[k] ?? 0) + (pushed[k] ?? 0);
-      moment[k] = (moment[k] ?? 0) + (turned[k] ?? 0);
-    }
-  });
-  const size = Math.hypot(...load.force);
-  return Math.max(Math.hypot(...force) / size, Math.hypot(...moment) / (size * 40));
-}
-
-function cross([a, b, c]: Vector3, [x, y, z]: Vector3): [number, number, number] {
-  return [b * z - c * y, c * x - a * z, a * y - b * x];
-}
 
 describe('a rectangle that can only be pressed (handbook: kern B/6, then p = 2P / 3L(B/2 − e))', () => {
   const stiffness = 10;
@@ -341,37 +307,6 @@ describe('where there is no rest', () => {
     expect(solveSeat({ elements: bed, load: press(750, 0, -edge * 1.001) }).overturned).toBe(true);
   });
 });
-
-const within = (least: number, most: number) => fc.double({ min: least, max: most, noNaN: true });
-const point = (reach: number) => fc.tuple(within(-reach, reach), within(-reach, reach));
-const design = fc.record({
-  width: within(18, 30),
-  height: within(25, 42),
-  isRound: fc.boolean(),
-  bond: fc.constantFrom(undefined, 0.2, Infinity),
-  pegs: fc.array(fc.record({ at: point(9), diameter: within(3, 8), length: within(5, 14) }), {
-    maxLength: 4,
-  }),
-  load: fc.record({
-    force: fc.tuple(within(-300, 300), within(-300, 300), within(-900, -50)),
-    at: point(14),
-  }),
-});
-type Design = typeof design extends fc.Arbitrary<infer T> ? T : never;
-
-function built({ width, height, isRound, bond, pegs, load }: Design, elements: number) {
-  const outline = { kind: 'pear', width, height } as const;
-  const bed = { layer, level: -4, bond, elements, isRough: bond !== undefined };
-  return {
-    elements: [
-      ...(isRound ? sphericalBed(outline, 40, bed) : flatBed(outline, bed)),
-      ...pegs.flatMap(({ at: [x, y], ...size }) =>
-        peg({ x, y, ...size, kind: 'smooth cemented', bone, level: -4 }),
-      ),
-    ],
-    load: { force: load.force, point: [...load.at, 0] } as SeatLoad,
-  };
-}
 
 describe('any design', () => {
   test('balances to 1e-9, or says that it does not', () => {
