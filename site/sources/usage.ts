@@ -1,4 +1,5 @@
 import { getCollection } from 'astro:content';
+import { materials, type Quantity } from '../../sims/mechanics/index.ts';
 import { lessonNumber, to } from '../paths.ts';
 import { idsIn } from './ids-in.ts';
 import { allFacts } from './library.ts';
@@ -52,5 +53,17 @@ export async function usage(): Promise<ReadonlyMap<string, readonly Place[]>> {
       for (const id of [...all, ...facts]) places.set(id, [...(places.get(id) ?? []), place]);
     }
   }
+  const table = { href: to('materials/'), text: 'Materials' };
+  for (const id of materialSources()) places.set(id, [...(places.get(id) ?? []), table]);
   return places;
+}
+
+/** Ids of the sources that the table of materials rests on. */
+function materialSources(): ReadonlySet<string> {
+  const parts = Object.values(materials).flatMap(
+    (material) => Object.values(material) as unknown[],
+  );
+  return new Set(
+    parts.flatMap((part) => (typeof part === 'object' ? (part as Quantity).sources : [])),
+  );
 }
