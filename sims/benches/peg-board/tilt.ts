@@ -59,7 +59,8 @@ export function extremeOf(edge: readonly Point[], tilt: Tilt): Point {
   return isInside(edge, { x, y }) ? { x, y } : least;
 }
 
-function isInside(edge: readonly Point[], at: Point): boolean {
+/** Whether a place lies within a convex run of places that goes round from the front over the top. */
+export function isInside(edge: readonly Point[], at: Point): boolean {
   return edge.every((from, i) => {
     const to = edge[(i + 1) % edge.length] ?? from;
     return (to.x - from.x) * (at.y - from.y) - (to.y - from.y) * (at.x - from.x) >= 0;

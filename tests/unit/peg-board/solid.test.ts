@@ -9,7 +9,13 @@ import {
   pegMesh,
   socketMesh,
 } from '../../../sims/benches/peg-board/solid/board-mesh.ts';
-import { gapAt, standOf } from '../../../sims/benches/peg-board/stand.ts';
+import {
+  openHatches,
+  strips,
+  zeroLines,
+} from '../../../sims/benches/peg-board/solid/back-lines.ts';
+import { standOf } from '../../../sims/benches/peg-board/stand.ts';
+import { gapAt, isInside } from '../../../sims/benches/peg-board/tilt.ts';
 import { expectClose } from '../geometry/close.ts';
 
 const { design, ground, load } = defaultBoard;
@@ -88,5 +94,49 @@ describe('the section', () => {
     expectClose(width(30), newKeel.thickness / Math.cos(Math.PI / 6), { relative: 1e-9 });
     const aside = { pegs: [], keel: { ...newKeel, x: 5 } };
     expect(stemsOf(aside, 90)[0]?.isCut).toBe(false);
+  });
+});
+
+describe('the hatching of the back', () => {
+  const tilts = [
+    { name: 'flat', of: seat, stand },
+    ...(['pressed', 'bonded'] as const).map((bed) => {
+      const of = seatOf(design, { ...ground, bed, back: 'round' });
+      return { name: `round, ${bed}`, of, stand: standOf(of, load) };
+    }),
+  ];
+
+  test.each(tilts)('lies where it gapes and nowhere else ($name)', ({ of, stand: now }) => {
+    const lines = openHatches(of.edge, now.tilt, now.liftOff);
+    expect(lines.length).toBeGreaterThan(3);
+    for (const at of lines.flat()) {
+      expect(gapAt(now.tilt, at)).toBeGreaterThan(0);
+      expect(Math.abs(at.y)).toBeLessThanOrEqual(ground.height / 2);
+    }
+    for (const at of zeroLines(of.edge, now.tilt).flat()) {
+      expectClose(gapAt(now.tilt, at), 0, { absolute: 1e-6 * (now.liftOff + now.pressIn) });
+    }
+    const drawn = { ...now, times: magnification(now) };
+    const { positions, indices } = strips(lines, 0.3, drawn, now.tilt);
+    expect(positions.every(Number.isFinite)).toBe(true);
+    expect(Math.max(...indices)).toBeLessThan(positions.length / 3);
+  });
+
+  test('is denser where the gap is wider', () => {
+    const { tilt, liftOff } = stand;
+    const places = openHatches(seat.edge, tilt, liftOff).flat();
+    const wide = places.filter((at) => gapAt(tilt, at) > liftOff / 2).length;
+    const area = (least: number): number => {
+      const edge = Array.from({ length: 60 }, (_, i) => -19 + 0.63 * i);
+      return edge
+        .flatMap((x) => edge.map((y) => ({ x, y })))
+        .filter((at) => isInside(seat.edge, at) && gapAt(tilt, at) > least).length;
+    };
+    const [whole, half] = [area(0), area(liftOff / 2)];
+    expect(wide / half).toBeGreaterThan((1.6 * (places.length - wide)) / (whole - half));
+  });
+
+  test('is left out where nothing gapes', () => {
+    expect(openHatches(seat.edge, { a: -0.1, b: 0, c: 0 }, 0)).toEqual([]);
   });
 });

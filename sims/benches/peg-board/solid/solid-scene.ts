@@ -22,6 +22,7 @@ import { contactOf, loadOf, type Seat } from '../seat.ts';
 import { lostPose, magnification } from '../section-figure.ts';
 import type { BallLoad, Design } from '../settings.ts';
 import { isRest, type Stand } from '../stand.ts';
+import { openHatches, strips, zeroLines } from './back-lines.ts';
 import {
   backMesh,
   boneEdge,
@@ -58,6 +59,10 @@ export type BoardScene = Stage<BoardSubject, BoardFrame>;
 const MARGIN = 7;
 /** Length given to the load’s arrow, mm. */
 const LOAD_ARROW = 16;
+/** Strips on the back, mm; and how far its tones go toward their colours, so that the strips stand out from both. */
+const ZERO_WIDTH = 0.5;
+const HATCH_WIDTH = 0.24;
+const TONE = 0.62;
 const LEAST_PULL = 1;
 const LEAST_ARROW = 1.5;
 
@@ -136,6 +141,7 @@ function boardGroup(subject: BoardSubject, move: Move, perNewton: number): Group
   if (showsBone) group.add(surface(boneMesh(curve, backRadius), colours.bone, 0.45));
   group.add(...loadArrow(subject, move, perNewton));
   if (!isRest(stand)) return group;
+  group.add(...backLines(subject, move));
   const feet = [
     ...pegs.map((peg, i) => ({ at: { ...peg, depth: peg.length }, hold: stand.pegs[i] })),
     ...(keel === null ? [] : [{ at: keel, hold: stand.keel }]),
@@ -148,6 +154,17 @@ function boardGroup(subject: BoardSubject, move: Move, perNewton: number): Group
     group.add(pulled);
   }
   return group;
+}
+
+/** What tells pressed from open without their colours: the open part is hatched, and a line parts the two. */
+function backLines({ seat: { edge }, stand, colours }: BoardSubject, move: Move): readonly Mesh[] {
+  const { tilt, liftOff } = stand;
+  return [
+    { lines: openHatches(edge, tilt, liftOff), width: HATCH_WIDTH },
+    { lines: zeroLines(edge, tilt), width: ZERO_WIDTH },
+  ]
+    .filter(({ lines }) => lines.length > 0)
+    .map(({ lines, width }) => surface(strips(lines, width, move, tilt), colours.ink));
 }
 
 function loadArrow({ seat, load, colours }: BoardSubject, move: Move, perNewton: number) {
@@ -173,7 +190,7 @@ function tintedBack(arrays: MeshArrays, isKnown: boolean, colours: SolidColours)
   const mesh = surface(arrays, [1, 1, 1]);
   const tints = arrays.shares.flatMap((share) => {
     const to = share < 0 ? colours.force : colours.motion;
-    return colourOf(between(colours.slip, to, isKnown ? Math.abs(share) : 0)).toArray();
+    return colourOf(between(colours.slip, to, isKnown ? TONE * Math.abs(share) : 0)).toArray();
   });
   mesh.geometry.setAttribute('color', new Float32BufferAttribute(tints, 3));
   (mesh.material as MeshLambertMaterial).vertexColors = true;
