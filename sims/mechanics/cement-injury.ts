@@ -23,9 +23,9 @@ export const henriques: ArrheniusConstants = { frequency: 3.1e98, energy: 6.28e5
  * Minutes at 43 °C that are as much as 47 °C for one minute, which injures bone in the microscope of living rabbits
  * (Eriksson and Albrektsson 1983, quoted).
  */
-export const BONE_LIMIT = 16;
+export const BONE_HEAT_LIMIT = 16;
 /** Damage integral at which Henriques’s skin is burnt all through. */
-export const SKIN_LIMIT = 1;
+export const SKIN_BURN_LIMIT = 1;
 
 /** What two criteria of injury say of one history. */
 export interface HeatInjury {
@@ -33,9 +33,9 @@ export interface HeatInjury {
   readonly cem43: number;
   /** Henriques’s damage integral */
   readonly arrhenius: number;
-  /** `cem43` has reached {@link BONE_LIMIT} */
+  /** `cem43` has reached {@link BONE_HEAT_LIMIT} */
   readonly isPastBoneLimit: boolean;
-  /** `arrhenius` has reached {@link SKIN_LIMIT} */
+  /** `arrhenius` has reached {@link SKIN_BURN_LIMIT} */
   readonly isPastSkinLimit: boolean;
 }
 
@@ -57,8 +57,8 @@ export function heatInjury(history: TemperatureHistory): HeatInjury {
   return {
     cem43: equivalent,
     arrhenius: damage,
-    isPastBoneLimit: equivalent >= BONE_LIMIT,
-    isPastSkinLimit: damage >= SKIN_LIMIT,
+    isPastBoneLimit: equivalent >= BONE_HEAT_LIMIT,
+    isPastSkinLimit: damage >= SKIN_BURN_LIMIT,
   };
 }
 

@@ -1,9 +1,7 @@
 import type { Grid } from './conduct-grid.ts';
 import { keepWithin, type Ends } from './conduct-limit.ts';
+import type { Heating } from './conduct-source.ts';
 import { implicitStep } from './conduct-step.ts';
-
-/** Heat given to each cell from one time to another, J, written into `gain`. */
-export type Giving = (from: number, to: number, gain: Float64Array) => void;
 
 export interface March {
   /** One row for each time, the first as it began */
@@ -21,8 +19,8 @@ const ROUNDING = 1e-13;
  * second less the first, which is right to the second order and damps a jump at once (Lawson and Morris 1978, from
  * memory). Where that leaves the range in which temperatures must lie, the heat beyond it goes to the cells beside.
  */
-export function march(grid: Grid, steps: number, step: number, give: Giving): March {
-  const { count, capacity } = grid;
+export function march(grid: Grid, steps: number, step: number, sources: readonly Heating[]): March {
+  const { count, volume } = grid;
   const make = (): Float64Array => new Float64Array(count);
   const [whole, first, second] = [make(), make(), make()];
   const [gain, firstGain, secondGain] = [make(), make(), make()];
@@ -33,15 +31,18 @@ export function march(grid: Grid, steps: number, step: number, give: Giving): Ma
   let before = grid.initial;
   for (let n = 0; n < steps; n++) {
     const middle = (n + 0.5) * step;
-    give(n * step, middle, firstGain);
-    give(middle, (n + 1) * step, secondGain);
     let [rise, fall] = [0, 0];
-    for (let i = 0; i < count; i++) {
-      const heat = (firstGain[i] ?? 0) + (secondGain[i] ?? 0);
-      gain[i] = heat;
-      released += heat;
-      rise = Math.max(rise, heat / (capacity[i] ?? 1));
-      fall = Math.min(fall, heat / (capacity[i] ?? 1));
+    for (const { from, to, volumetricHeat, heat } of sources) {
+      const [early, late] = [heat(n * step, middle), heat(middle, (n + 1) * step)];
+      for (let i = from; i < to; i++) {
+        const size = volume[i] ?? 0;
+        firstGain[i] = early * size;
+        secondGain[i] = late * size;
+        gain[i] = (early + late) * size;
+        released += (early + late) * size;
+      }
+      rise = Math.max(rise, (early + late) / volumetricHeat);
+      fall = Math.min(fall, (early + late) / volumetricHeat);
     }
     high += rise;
     low += fall;

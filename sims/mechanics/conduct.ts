@@ -1,13 +1,8 @@
 import { inRange, positive } from '../geometry/numeric.ts';
 import { gridOf, type Grid } from './conduct-grid.ts';
-import { march, type Giving } from './conduct-march.ts';
-import type {
-  ConductLayer,
-  ConductQuestion,
-  Conduction,
-  FaceHistory,
-  HeatSource,
-} from './conduct-types.ts';
+import { march } from './conduct-march.ts';
+import { heatings } from './conduct-source.ts';
+import type { ConductLayer, ConductQuestion, Conduction, FaceHistory } from './conduct-types.ts';
 
 /** As many temperatures as are kept. */
 const MOST_TEMPERATURES = 20_000_000;
@@ -39,7 +34,7 @@ export function conduct(question: ConductQuestion): Conduction {
   const steps = Math.max(1, Math.ceil((question.duration / question.step) * (1 - WHOLE)));
   inRange('number of temperatures', grid.count * (steps + 1), 1, MOST_TEMPERATURES, '');
   const step = question.duration / steps;
-  const { rows, released, left, right } = march(grid, steps, step, giving(question.layers, grid));
+  const { rows, released, left, right } = march(grid, steps, step, heatings(question.layers, grid));
   return {
     depths: grid.depths,
     times: Float64Array.from(rows, (_, n) => n * step),
@@ -47,32 +42,6 @@ export function conduct(question: ConductQuestion): Conduction {
     faces: facesOf(question.layers, grid, rows),
     heat: { released, entered: { left, right }, stored: storedIn(grid, rows) },
   };
-}
-
-/** Heat of every source between two times. */
-function giving(layers: readonly ConductLayer[], { starts, volume }: Grid): Giving {
-  const sources = layers.flatMap(({ source }, l) =>
-    source === undefined
-      ? []
-      : [{ source, layer: l + 1, from: starts[l] ?? 0, to: starts[l + 1] ?? 0 }],
-  );
-  return (start, end, gain) => {
-    for (const { source, layer, from, to } of sources) {
-      const density = heatOf(source, start, end);
-      inRange(`heat of the source of layer ${layer}`, density, -Infinity, Infinity, 'J/mm³');
-      for (let i = from; i < to; i++) gain[i] = density * (volume[i] ?? 0);
-    }
-  };
-}
-
-const GAUSS = Math.sqrt(3 / 5) / 2;
-
-/** Integral of a source over a time, J/mm³, by Gauss’s three points. */
-function heatOf(source: HeatSource, start: number, end: number): number {
-  const length = end - start;
-  if (typeof source === 'number') return source * length;
-  const at = (part: number): number => source(start + part * length);
-  return (length * (5 * at(0.5 - GAUSS) + 8 * at(0.5) + 5 * at(0.5 + GAUSS))) / 18;
 }
 
 function facesOf(

@@ -102,11 +102,11 @@ export { cementHeat, type CementHeat, type CementHeatQuestion } from './cement-h
 export type { ThermalProperties } from './cement-heat.ts';
 export {
   arrheniusDamage,
-  BONE_LIMIT,
+  BONE_HEAT_LIMIT,
   cem43,
   heatInjury,
   henriques,
-  SKIN_LIMIT,
+  SKIN_BURN_LIMIT,
   timeAbove,
   type ArrheniusConstants,
   type HeatInjury,

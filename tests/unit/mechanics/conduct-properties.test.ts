@@ -37,8 +37,8 @@ const asked = fc
 
 const heats = fc.array(between(-2e-2, 2e-2), { minLength: 5, maxLength: 5 });
 
-/** Sums of what is exact leave as much of it as this share. */
-const ROUNDING = 1e-9;
+/** Share of the heat released that its sum may be off by. */
+const ROUNDING = 1e-11;
 
 function temperaturesOf(boundary: ConductBoundary): readonly number[] {
   if ('temperature' in boundary) return [boundary.temperature];
@@ -72,22 +72,25 @@ test('conduct: heat is neither lost nor made', () => {
         layers: given.layers.map((one, i) => ({ ...one, source: sources[i] ?? 0 })),
       });
       const { released, entered, stored } = run.heat;
-      // Of what has passed an end to and fro no more than this can be seen from outside.
-      const size = largestHeat(run, given.layers) + Math.abs(released);
-      const passed = Math.abs(entered.left) + Math.abs(entered.right);
-      expect(Math.abs(released + entered.left + entered.right - stored)).toBeLessThanOrEqual(
-        ROUNDING * (size + passed + 1e-9),
-      );
+      const missing = released + entered.left + entered.right - stored;
+      expect(Math.abs(missing)).toBeLessThanOrEqual(roundingOf(given, run));
     }),
     { numRuns: 200 },
   );
 });
 
-/** An upper bound of the warmth in the layers, for shells of up to 10 mm inside as well. */
-function largestHeat({ temperatures, faces }: Conduction, layers: readonly ConductLayer[]): number {
-  const hottest = Math.max(...temperatures.map((row) => Math.max(...row.map(Math.abs))));
-  const round = 2 * Math.PI * (10 + (faces.at(-1)?.depth ?? 0));
-  return hottest * round * layers.reduce((all, one) => all + one.volumetricHeat * one.thickness, 0);
+/** What rounding may take from a balance of heat, of all the warmth there is and of all that could pass an end. */
+function roundingOf(
+  { layers, duration, cell }: { layers: readonly ConductLayer[]; duration: number; cell: number },
+  { temperatures, faces, heat }: Conduction,
+): number {
+  const hottest = Math.max(1e-9, ...temperatures.map((row) => Math.max(...row.map(Math.abs))));
+  // Shells of up to 10 mm inside have the greatest faces.
+  const around = 2 * Math.PI * (10 + (faces.at(-1)?.depth ?? 0));
+  const warmth = layers.reduce((all, one) => all + one.volumetricHeat * one.thickness, 0);
+  const ways = layers.map((one) => (4 * one.conductivity) / Math.min(cell, one.thickness));
+  const passing = Math.max(...ways) * duration;
+  return ROUNDING * Math.abs(heat.released) + hottest * around * (1e-11 * warmth + 1e-14 * passing);
 }
 
 test('conduct: the mirror image of a question has the mirror image of its answer', () => {

@@ -3,10 +3,10 @@ import * as mechanics from '../../../sims/mechanics/index.ts';
 
 test('index: the public names, no fewer and no more', () => {
   expect(Object.keys(mechanics).sort()).toStrictEqual([
-    'BONE_LIMIT',
+    'BONE_HEAT_LIMIT',
     'BONE_POISSON',
     'GREATEST_POISSON',
-    'SKIN_LIMIT',
+    'SKIN_BURN_LIMIT',
     'arrheniusDamage',
     'bilayerBending',
     'bimetalCurvature',
