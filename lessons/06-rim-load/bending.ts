@@ -68,6 +68,17 @@ export function stiffBack(plank: Plank, load: number, at: number): readonly Rise
   }));
 }
 
+/** The rise at a place, mm, between those that are known; they are in order. */
+export function riseAt(back: readonly Risen[], at: number): number {
+  const next = Math.max(
+    1,
+    back.findIndex((one) => one.at >= at),
+  );
+  const [from, to] = [back[next - 1], back[next]];
+  if (from === undefined || to === undefined) return 0;
+  return from.rise + ((to.rise - from.rise) * (at - from.at)) / (to.at - from.at);
+}
+
 /** Stiffness of one part against bending and against the bed, its slopes as turns; without their factors. */
 function elementOf(part: number) {
   const p = part;

@@ -1,6 +1,8 @@
 import { seatOf } from '../../sims/benches/rocking-bench/seat.ts';
 import { factValue } from '../fact-value.ts';
-import { bentBack, stiffBack, type Plank } from './bending.ts';
+import { fixedText, mm, newtons } from '../../sims/shared/format.ts';
+import { small } from '../../sims/benches/rocking-bench/lettering.ts';
+import { bentBack, stiffBack, type Plank, type Risen } from './bending.ts';
 import { roundWedge, type RoundWedge } from './round-wedge.ts';
 import {
   bare,
@@ -70,3 +72,49 @@ export const bentFar = bent[0]?.rise ?? 0;
 export const stiffFar = stiff[0]?.rise ?? 0;
 /** Where the bent back pulls its bond hardest. */
 export const bentMost = bent.reduce((most, one) => (one.rise > most.rise ? one : most));
+
+/** How a block lies, for a drawing. */
+export interface Laid {
+  readonly back: readonly Risen[];
+  /** Highest pressure, N/mm² */
+  readonly peak: number;
+  /** Whether the bed answers a pull as well */
+  readonly isBonded: boolean;
+  /** Length in contact, mm, where not all of it is */
+  readonly contact?: number;
+  /** What the far edge does, in a word or two; '' where nothing is said of it */
+  readonly far: string;
+  /** Of a peg, N */
+  readonly pull: number;
+  /** For whoever does not see it */
+  readonly words: string;
+}
+
+/** A wedge as a block that lies on it. */
+export function laidOf({ contact, tilt, peak, pressIn, lift, pull }: Wedge): Laid {
+  const half = block.length / 2;
+  const rise = (at: number): number => tilt * (half - at) - pressIn;
+  const places = lift > 0 ? [-half, half - contact, half] : [-half, half];
+  const back = places.map((at) => ({ at, rise: rise(at) }));
+  const held = pull > 0 ? ` The peg is pulled with ${newtons(pull)}.` : '';
+  if (lift === 0)
+    return {
+      back,
+      peak,
+      isBonded: false,
+      far: '',
+      pull,
+      words: `Everything is in contact.${held}`,
+    };
+  const words = `${mm(contact)} of ${mm(block.length)} are in contact, and the far edge has lifted ${small(lift)}.${held}`;
+  return { back, peak, isBonded: false, contact, far: `gap ${small(lift)}`, pull, words };
+}
+
+/** A bonded back, stiff or bending. */
+export function laidBonded(back: readonly Risen[]): Laid {
+  const far = back[0]?.rise ?? 0;
+  const peak = Math.max(...back.map(({ rise }) => -rise * block.bed));
+  const size = `${fixedText(Math.abs(far) * 1000, 1)}\u00a0µm`;
+  const word = `${far > 0 ? 'lifted' : 'pressed in'} ${size}`;
+  return { back, peak, isBonded: true, far: word, pull: 0, words: `The far edge is ${word}.` };
+}

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { bentBack, stiffBack } from '../../../lessons/06-rim-load/bending.ts';
 import { roundWedge } from '../../../lessons/06-rim-load/round-wedge.ts';
 import * as b from '../../../lessons/06-rim-load/blocks.ts';
+import * as c from '../../../lessons/06-rim-load/curves.ts';
 import * as r from '../../../lessons/06-rim-load/rocked.ts';
 import * as n from '../../../lessons/06-rim-load/seats.ts';
 import { wedgeUnder, wedgeWithPeg, type Block } from '../../../lessons/06-rim-load/wedge.ts';
@@ -167,7 +168,7 @@ describe('what the lesson says', () => {
 
   test('twice the press, twice the gap, until a peg slips; then more', () => {
     expect(n.doubledOutcome).toBe('doubles');
-    const { points, slipsAt } = r.growthOf(n.onePeg);
+    const { points, slipsAt } = c.growthOf(n.onePeg);
     const gap = (press: number): number => points.find(([each]) => each === press)?.[1] ?? 0;
     expect(slipsAt).toBeGreaterThan(400);
     expect(gap(400) / gap(200)).toBeCloseTo(2, 6);
@@ -175,13 +176,30 @@ describe('what the lesson says', () => {
   });
 
   test('held, the gap stays; slipped, it settles larger; worn, it grows on', () => {
-    const gaps = (cycles: typeof r.held): number[] =>
-      cycles.flatMap(({ liftOff, oppositeLiftOff }) => [liftOff, oppositeLiftOff]);
-    const [held, slipped, worn] = [gaps(r.held), gaps(r.slipped), gaps(r.worn)];
+    const [held, slipped, worn] = [r.gapsOf(r.held), r.gapsOf(r.slipped), r.gapsOf(r.worn)];
     expect(Math.max(...held) / Math.min(...held)).toBeLessThan(1.0001);
     expect(slipped[3]).toBeGreaterThan(1.05 * (slipped[0] ?? 0));
     expect(Math.abs((slipped.at(-1) ?? 0) / (slipped[3] ?? 1) - 1)).toBeLessThan(1e-3);
     expect(worn[7]).toBeGreaterThan(1.5 * (worn[2] ?? 0));
+  });
+
+  test('a peg that has slipped stands out when nothing pulls it, and pulls again only from there', () => {
+    const strength = n.strengthOf(n.twoPressFit);
+    expect(Math.max(...c.loop.map(([, pull]) => pull))).toBeCloseTo(strength, 6);
+    expect(c.keptSlip).toBeGreaterThan(0.05);
+    const [outward, pulled] = c.loop.find(([, pull]) => pull > strength / 2) ?? [1, 0];
+    const later = c.loop.slice(2 * n.nearRim.place).filter(([, pull]) => pull > 0);
+    expect(later.length).toBeGreaterThan(5);
+    for (const [out, pull] of later) {
+      const elastic = (pulled / outward) * (out - c.keptSlip);
+      expect(Math.abs(pull - Math.min(strength, elastic))).toBeLessThan(0.01 * strength);
+    }
+  });
+
+  test('a peg in the middle props the back half-way out, and holds it near the rim', () => {
+    expect(r.pegHalfway).toBeGreaterThan(n.after.liftOff);
+    expect(n.near.bare.state).toBe('overturned');
+    expect(n.near.twoPegs.liftOff).toBeLessThan(n.near.onePeg.liftOff);
   });
 
   test('its wear is the bench’s', () => {
