@@ -4,7 +4,7 @@ import { describe as inWords } from '../../../sims/benches/peg-board/describe.ts
 import { layoutFor } from '../../../sims/benches/peg-board/layout.ts';
 import { readBoardLink, readPegs, writeBoardLink } from '../../../sims/benches/peg-board/link.ts';
 import { outlineLine } from '../../../sims/benches/peg-board/outline.ts';
-import { placeLabels } from '../../../sims/benches/peg-board/peg-labels.ts';
+import { placeClearLabels, placeLabels } from '../../../sims/benches/peg-board/peg-labels.ts';
 import { presetOf, presets, triangleApart } from '../../../sims/benches/peg-board/presets.ts';
 import { readingsOf } from '../../../sims/benches/peg-board/readings.ts';
 import { liftRose } from '../../../sims/benches/peg-board/rose.ts';
@@ -263,6 +263,71 @@ describe('the picture', () => {
           expect(away).toBeGreaterThan((peg.diameter / 2) * rose.view.scale);
         });
       }
+    }
+  });
+});
+
+describe('labels that crowd', () => {
+  const peg = { kind: 'smooth cemented' as const, diameter: 5, length: 10 };
+  const seven = {
+    pegs: [
+      [0, 0],
+      [0, 9],
+      [0, -11],
+      [-7, -6],
+      [7, -6],
+      [-6, 4],
+      [6, 4],
+    ].map(([x = 0, y = 0]) => ({ ...peg, x, y })),
+    keel: null,
+  };
+
+  test('cover no peg and no other label; what weighs most keeps its label', () => {
+    for (const width of [318, 344, 600, 800]) {
+      const { rose, small } = layoutFor(defaultBoard.ground, seven, [], width);
+      const lines = (): readonly string[] => ['126 N', 'pressed'];
+      const labels = placeClearLabels(seven, lines, rose.view, small, [], (which) =>
+        which === 5 ? 9 : 0,
+      );
+      expect(labels[0]).toMatchObject({ which: 5, lines: ['126 N', 'pressed'] });
+      const boxes = labels.map(({ lines: written, x, y }) => {
+        const half = Math.max(...written.map(({ length }) => length)) * small * 0.26;
+        const top = y - small * 0.86;
+        return {
+          left: x - half,
+          right: x + half,
+          top,
+          bottom: top + written.length * small * 1.08,
+        };
+      });
+      const feet = seven.pegs.map(({ x, y }) => ({
+        left: rose.view.x(x - 2.5),
+        right: rose.view.x(x + 2.5),
+        top: rose.view.y(y + 2.5),
+        bottom: rose.view.y(y - 2.5),
+      }));
+      boxes.forEach((a, i) => {
+        for (const b of [...boxes.slice(i + 1), ...feet]) {
+          const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+          const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+          expect(Math.max(0, across) * Math.max(0, down)).toBeLessThan(15);
+        }
+      });
+    }
+  });
+
+  test('are all there for every layout to start from', () => {
+    for (const { design } of presets) {
+      const { rose, small } = layoutFor(defaultBoard.ground, design, [], 800);
+      const labels = placeClearLabels(
+        design,
+        () => ['206 N', '1.5 ×'],
+        rose.view,
+        small,
+        [],
+        () => 0,
+      );
+      expect(labels).toHaveLength(design.pegs.length + (design.keel === null ? 0 : 1));
     }
   });
 });
