@@ -17,14 +17,14 @@ export const pullOutRows: readonly PullOutRow[] = [
     mean: factValue('pull-out-pegs'),
     range: factRange('pull-out-pegs'),
   },
-  { name: 'three pegs, model', words: 'set near the mean', mean: near.pullOut },
+  { name: 'three pegs, model', words: 'of the bench', mean: near.pullOut },
   {
     name: 'keel, measured',
     words: 'cadaver bone, mean and range',
     mean: factValue('pull-out-keel'),
     range: factRange('pull-out-keel'),
   },
-  { name: 'keel, model', words: 'set near the mean', mean: plate.pullOut },
+  { name: 'keel, model', words: 'of the bench', mean: plate.pullOut },
 ];
 
 /** Two designs that one study compares, in per cent of the components. */
@@ -94,12 +94,12 @@ export const comparisons: readonly ComparisonGroup[] = [
         'polyethylene-loosening-trial',
         'metal-backed-loosening-trial',
       ),
+      compared('revised, many studies', 'polyethylene-revision', 'metal-backed-revision'),
       compared(
         'revised, under sixty',
         'polyethylene-revision-young',
         'metal-backed-revision-young',
       ),
-      compared('revised, many studies', 'polyethylene-revision', 'metal-backed-revision'),
       compared(
         'loose, later designs',
         'polyethylene-loosening-review',

@@ -1,11 +1,21 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
+import PegBoardQuestion from '../../sims/study/PegBoardQuestion.svelte';
+import { defaultBoard, newPeg } from '../../sims/benches/peg-board/settings.ts';
+import type { PegTask } from '../../sims/benches/peg-board/question-task.ts';
 import EraseDevice from '../../sims/study/EraseDevice.svelte';
 import Question from '../../sims/study/Question.svelte';
 import QuestionTally from '../../sims/study/QuestionTally.svelte';
 import { deviceStore } from '../../sims/study/device-store.ts';
-import type { ChoiceQuestion, NumberQuestion } from '../../sims/study/prepare-questions.ts';
+import { NO_LONGER_FITS } from '../../sims/study/kept-answer.svelte.ts';
+import type {
+  ChoiceQuestion,
+  NumberQuestion,
+  SetQuestion,
+} from '../../sims/study/prepare-questions.ts';
+import '../../site/styles/tokens.css';
+import '../../site/styles/base.css';
 
 const LESSON = '01-ball-and-cup';
 const shared = { objective: 'o1', isInvented: false, sources: [] };
@@ -40,6 +50,7 @@ const radio = (name: string) => page.getByRole('radio', { name });
 
 beforeEach(() => {
   deviceStore().erase();
+  document.querySelector('#said-politely')?.remove();
 });
 
 describe('a choice', () => {
@@ -129,6 +140,147 @@ test('an answer given before is remembered', async () => {
   deviceStore().keepAnswer(LESSON, 'flat', { given: 'full', isRight: false, tries: 2 });
   await show(choice);
   await expect.element(page.getByText('The two are square to each other.')).toBeVisible();
+});
+
+test('an answer that no longer fits is let go, with a sentence', async () => {
+  deviceStore().keepAnswer(LESSON, 'flat', { given: 'gone', isRight: true, tries: 1 });
+  await show(choice);
+  await expect.element(page.getByText(NO_LONGER_FITS)).toBeVisible();
+  await expect.element(button('Answer')).toBeVisible();
+});
+
+describe('a bench to set', () => {
+  const { ground, load } = defaultBoard;
+  const task: PegTask = {
+    ground,
+    load: { press: load.press, shear: load.shear, share: load.share },
+    peg: newPeg,
+    start: [9, 0, -9].map((y) => ({ x: 0, y })),
+    way: [
+      { x: 0, y: 9 },
+      { x: 5.5, y: -7 },
+      { x: -5.5, y: -7 },
+    ],
+    limits: { lift: 0.115, margin: 1.25, wall: 3 },
+  };
+  const set: SetQuestion<PegTask> = {
+    ...shared,
+    id: 'lay-out',
+    kind: 'set',
+    bench: 'peg-board',
+    ask: 'Lay three pegs out.',
+    task,
+    reason: 'They span the back both ways.',
+    outcomes: [
+      { id: 'one-line', reason: 'They stand on one line.' },
+      { id: 'near-across', reason: 'Too near from front to back.' },
+    ],
+  };
+  const board = () => render(PegBoardQuestion, { lesson: LESSON, number: 1, question: set });
+  const cell = (name: string) => page.getByRole('textbox', { name: `${name}, in mm` });
+  const peg = (number: number): HTMLButtonElement => {
+    const found = document.querySelector<HTMLButtonElement>(`[data-peg="${number - 1}"]`);
+    if (found === null) throw new Error(`no peg ${number}`);
+    return found;
+  };
+  const type = async (name: string, value: string): Promise<void> => {
+    await cell(name).fill(value);
+    await userEvent.keyboard('{Enter}');
+  };
+  const kept = () => deviceStore().answer(LESSON, 'lay-out');
+
+  test('tells each requirement with its number, and why; and counts', async () => {
+    await board();
+    await render(QuestionTally, { lesson: LESSON, questions: ['lay-out'] });
+    await button('Check this layout').click();
+    await expect.element(page.getByText('2 of 3 met')).toBeVisible();
+    await expect.element(page.getByText(/Not met: 148.µm, with the load forward/)).toBeVisible();
+    await expect.element(page.getByText('They stand on one line.')).toBeVisible();
+    await expect.element(page.getByText('1 of 1 answered, 0 right.')).toBeVisible();
+    expect(document.activeElement?.textContent).toContain('2 of 3 met');
+
+    await type('Peg 3, front', '-5.5');
+    await expect.element(page.getByText('Changed since it was last checked.')).toBeVisible();
+    await expect.element(page.getByText('2 of 3 met')).not.toBeInTheDocument();
+    await type('Peg 3, up', '-7');
+    await type('Peg 2, front', '5.5');
+    await type('Peg 2, up', '-7');
+    await button('Check this layout').click();
+    await expect.element(page.getByText('Everything is met, at try 2')).toBeVisible();
+    await expect.element(page.getByText('They span the back both ways.')).toBeVisible();
+    await expect.element(page.getByText('1 of 1 answered, 1 right.')).toBeVisible();
+    expect(kept()).toMatchObject({ given: '0*9_5.5*-7_-5.5*-7', isRight: true, tries: 2 });
+
+    await button('Clear these answers for another go').click();
+    await expect.element(cell('Peg 2, front')).toHaveValue('0.0');
+    await expect.element(button('Check this layout')).toBeVisible();
+  });
+
+  test('is set by keys, finely with shift, and keeps pegs where there is room', async () => {
+    await board();
+    await expect.poll(() => document.querySelectorAll('[data-peg]').length).toBe(3);
+    peg(2).focus();
+    await userEvent.keyboard('{ArrowRight}{Shift>}{ArrowRight}{/Shift}');
+    await expect.element(cell('Peg 2, front')).toHaveValue('0.6');
+    expect(document.activeElement).toBe(peg(2));
+    await type('Peg 2, up', '7');
+    const message = () => document.querySelector('.message')?.textContent ?? '';
+    await expect.poll(message).toContain('Peg 2 would reach peg 1.');
+  });
+
+  test('is dragged; a drag that is taken away by a scroll puts the peg back', async () => {
+    await board();
+    await expect.poll(() => document.querySelectorAll('[data-peg]').length).toBe(3);
+    const box = peg(3).getBoundingClientRect();
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    // A made-up pointer cannot be captured.
+    peg(3).setPointerCapture = () => undefined;
+    const send = (name: string, at: number): void => {
+      const given = { pointerId: 1, button: 0, clientX: at, clientY: y, bubbles: true };
+      peg(3).dispatchEvent(new PointerEvent(name, given));
+    };
+    send('pointerdown', x);
+    send('pointermove', x + 30);
+    await expect.element(cell('Peg 3, front')).not.toHaveValue('0.0');
+    send('pointercancel', x + 30);
+    await expect.element(cell('Peg 3, front')).toHaveValue('0.0');
+    send('pointerdown', x);
+    send('pointermove', x + 30);
+    send('pointerup', x + 30);
+    await expect.element(cell('Peg 3, front')).not.toHaveValue('0.0');
+  });
+
+  test('shows one layout that meets everything only after a check that failed', async () => {
+    await board();
+    await expect.element(button('Check this layout')).toBeVisible();
+    await expect.element(button('Set one that meets everything')).not.toBeInTheDocument();
+    await button('Check this layout').click();
+    await button('Set one that meets everything').click();
+    await expect.element(cell('Peg 3, front')).toHaveValue('-5.5');
+    expect(kept()).toMatchObject({ isRight: false });
+  });
+
+  test('has the layout last checked when it comes back', async () => {
+    deviceStore().keepAnswer(LESSON, 'lay-out', {
+      given: '0*9_3*-7_-3*-7',
+      isRight: false,
+      tries: 3,
+    });
+    await board();
+    await expect.element(cell('Peg 2, front')).toHaveValue('3.0');
+    await expect.element(page.getByText('Too near from front to back.')).toBeVisible();
+  });
+
+  test.each(['nonsense', '0*9_0*0', '0*9_0*8_0*-9'])(
+    'begins afresh, with a sentence, where “%s” was kept',
+    async (given) => {
+      deviceStore().keepAnswer(LESSON, 'lay-out', { given, isRight: true, tries: 1 });
+      await board();
+      await expect.element(page.getByText(NO_LONGER_FITS)).toBeVisible();
+      await expect.element(cell('Peg 1, up')).toHaveValue('9.0');
+      await expect.element(button('Check this layout')).toBeVisible();
+    },
+  );
 });
 
 test('the tally counts, and clears the answers for another go', async () => {

@@ -51,6 +51,6 @@ export function questionLayout(task: PegTask, round: Round | null, room: number)
   };
   const design = designOf(task, task.start);
   const { rose, size, small } = layoutFor(task.ground, design, [...rows, limit], width);
-  const height = Math.ceil(rose.centre.y + rose.outer + size * 3.2);
+  const height = Math.ceil(rose.centre.y + rose.outer + size * 4.2);
   return { width, height, size, small, rose, rows, blank };
 }
