@@ -4,7 +4,7 @@ import { seatOf, type Seat } from '../../sims/benches/peg-board/seat.ts';
 import type { Design } from '../../sims/benches/peg-board/settings.ts';
 import { standOf, type Stand } from '../../sims/benches/peg-board/stand.ts';
 import { holds, type HoldKind } from '../../sims/mechanics/index.ts';
-import { factEntry } from '../fact-value.ts';
+import { factEntry, factValue } from '../fact-value.ts';
 import { FAR, ground, NEAR, newPeg, pegAt, sidesOfPeg, usual } from './seats.ts';
 
 /*
@@ -81,6 +81,13 @@ const kindNames: readonly HoldKind[] = [
 ];
 export const kinds = kindNames.map((name) => ({ name, ...holds[name] }));
 
-/** How many stood in each arm of the trial. */
+/** How many stood in each arm of the trial, and in each group that was followed for years; and how many patients part these. */
 const armOf = (fact: string): number => factEntry(fact).n ?? NaN;
 export const trial = { keel: armOf('lucency-early-keel'), pegs: armOf('lucency-early-pegs') };
+const each = armOf('loosening-risk-keel');
+export const yearsOn = {
+  each,
+  apart: Math.round(
+    (each * Math.abs(factValue('loosening-risk-pegs') - factValue('loosening-risk-keel'))) / 100,
+  ),
+};

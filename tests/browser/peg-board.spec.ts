@@ -167,3 +167,23 @@ test('fits a phone, with handles a finger finds', async ({ page }) => {
     expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(24);
   }
 });
+
+test('in the lecture each press of the clicker lays out another back', async ({ page }) => {
+  await page.goto('lecture/07-holding-fast/#3');
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+  const step = page.locator('.step[data-now]');
+  const now = step.locator('.now td');
+  await expect(now).toHaveText(['?', '?', '?']);
+  const rows = await step
+    .locator('tr.build')
+    .evaluateAll((all) =>
+      all.map((row) => [...row.querySelectorAll('td')].map(({ textContent }) => textContent)),
+    );
+  expect(rows).toHaveLength(6);
+  for (const cells of rows) {
+    await page.keyboard.press('PageDown');
+    await expect(now).toHaveText(cells);
+  }
+  await page.keyboard.press('PageDown');
+  await expect(page.locator('.count')).toHaveText(/^4 \//);
+});

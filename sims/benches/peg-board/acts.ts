@@ -25,6 +25,9 @@ export interface RoseEnds {
 /** Every act bears the board’s own load, at the front to begin with. */
 export const stageLoad: BallLoad = { ...defaultBoard.load, bearing: 0 };
 
+/** Outermost ring of the rose on stage, µm: one scale for every act. */
+export const stageTop = 300;
+
 const FRONT = 0;
 const UP = 90;
 /** A margin as near to one as this is that of a hold that slips. */
