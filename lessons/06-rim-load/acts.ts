@@ -16,10 +16,19 @@ export const oneActs: readonly RockingAct[] = [
 export const ONE_TIMES = 50;
 export const PAIR_TIMES = 5;
 
-/** Two sockets, one peg and two: pressed, and rocked. */
-export const pairActs: readonly RockingAct[] = [
+const [pressed, held, slipping, wearing] = [
   measuredAct('pressed once', pairAt(press)),
   measuredAct('rocked', pairAt(press), true),
   measuredAct('rocked harder', pairAt(testPress), true),
   measuredAct('and it wears', pairAt(testPress, LEFT), true),
-];
+] as const;
+
+/** Two sockets, one peg and two: pressed, and rocked. */
+export const pairActs: readonly RockingAct[] = [pressed, held, slipping, wearing];
+
+/** The rockings of the one peg, by what it does. */
+export const rockings = [
+  { name: 'holds', ...held.measured.a },
+  { name: 'slips', ...slipping.measured.a },
+  { name: 'slips, wears', ...wearing.measured.a },
+] as const;

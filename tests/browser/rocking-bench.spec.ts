@@ -145,3 +145,41 @@ test.describe('without script', () => {
     await expect(note(page, 'A, gap')).toHaveText('by the solver');
   });
 });
+
+test('in the lecture the clicker alone brings every act, and what came of it', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto('lecture/06-rim-load/#4');
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+  const rows = page.locator('.step[data-now] .build');
+  const last = (): Locator => page.locator('.step[data-now] .build[data-shown]').last();
+  for (const [step, ends] of [
+    [4, [/0\u00a0µm/, /0\u00a0µm/, /88\u00a0µm/, /tips/, /389\u00a0µm/]],
+    [8, [/389\u00a0µm/, /389\u00a0µm/, /857\u00a0µm/, /1\.30\u00a0mm/]],
+  ] as const) {
+    await page.goto(`lecture/06-rim-load/#${step}`);
+    await expect(page.locator('.count')).toHaveText(`${step} / 12`);
+    await expect(rows).toHaveCount(ends.length);
+    for (const end of ends) {
+      await page.keyboard.press('PageDown');
+      await expect(last().locator('td').first()).toHaveText(end, SLOW);
+    }
+    await page.keyboard.press('PageDown');
+    await expect(page.locator('.count')).toHaveText(`${step + 1} / 12`);
+  }
+});
+
+test('in the clinic a weak hold wears as it is rocked, and “Start again” puts it back', async ({
+  page,
+}) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto('clinic/06-rim-load/#step-3');
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+  await page.getByRole('radio', { name: 'Weak hold' }).check({ force: true });
+  await expect(page.locator('.outcome')).toHaveText(/No edge lifts\./, SLOW);
+  await page.getByRole('radio', { name: 'Again and again' }).check({ force: true });
+  await expect(page.locator('.outcome')).toHaveText(/The hold wears, so the lift grows\./, SLOW);
+  await page.getByRole('link', { name: 'Start again' }).click();
+  await page.goto('clinic/06-rim-load/#step-3');
+  await expect(page.getByRole('radio', { name: 'Firm hold' })).toBeChecked();
+  await expect(page.locator('.outcome')).toHaveText(/No edge lifts\./);
+});
