@@ -88,9 +88,9 @@ export const comparisons: readonly ComparisonGroup[] = [
     first: 'polyethylene',
     second: 'metal-backed',
     rows: [
-      compared('lines, three years', 'polyethylene-lines-trial', 'metal-backed-lines-trial'),
+      compared('lines, from three years', 'polyethylene-lines-trial', 'metal-backed-lines-trial'),
       compared(
-        'loose, three years',
+        'loose, from three years',
         'polyethylene-loosening-trial',
         'metal-backed-loosening-trial',
       ),
