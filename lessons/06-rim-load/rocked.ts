@@ -4,7 +4,6 @@ import type { Design } from '../../sims/benches/rocking-bench/settings.ts';
 import { rockingTest, type RockingCycle } from '../../sims/mechanics/index.ts';
 import {
   bare,
-  halfway,
   near,
   nearRim,
   onePeg,
@@ -45,9 +44,6 @@ export const slipped = rocking(twoPressFit);
 export const worn = rocking(twoPressFit, true);
 export const slippedGaps = gapsOf(slipped);
 export const wornGaps = gapsOf(worn);
-
-/** Half-way, a peg in the middle is pressed, and props the back: the gap with it, mm. */
-export const pegHalfway = rest(onePeg, { place: halfway.place }).liftOff;
 
 /** How far the far edge lifts under the standard test’s press, the ball near the rim: what the bench would measure, mm. */
 export const underTest = [

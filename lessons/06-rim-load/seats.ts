@@ -11,7 +11,7 @@ import {
   socketFromDepth,
   type SphericalSocket,
 } from '../../sims/geometry/index.ts';
-import { factValue } from '../fact-value.ts';
+import { factEntry, factValue } from '../fact-value.ts';
 
 /*
  * Everything the lesson shows, computed. The socket is the one that Rocking Bench opens with, on bone that grips while it is
@@ -103,17 +103,23 @@ export function rest(design: Design, change: Partial<RockingSetting> = {}): Pose
 export const firstLiftOutcome =
   firstLift.place < 5 ? 'at-once' : firstLift.place < 70 ? 'part-way' : 'at-rim';
 
-/** Second prediction: the bare back, the ball half-way to the rim, the press doubled. */
-export const before = rest(bare, { place: halfway.place, press: press / 2 });
-export const after = rest(bare, { place: halfway.place });
+/** Second prediction: one peg, the ball near the rim, the press doubled. */
+export const before = rest(onePeg, { place: nearRim.place, press: press / 2 });
+export const after = rest(onePeg, { place: nearRim.place });
 export const doubled = after.liftOff / before.liftOff;
 export const doubledOutcome =
   Math.abs(doubled - 2) < 1e-3 ? 'doubles' : doubled < 2 ? 'less' : 'more';
 
+/** Half-way to the rim under the lesson’s press: a peg in the middle props the back there. */
+export const middleway = {
+  bare: rest(bare, { place: halfway.place }),
+  onePeg: rest(onePeg, { place: halfway.place }),
+};
+
 /** Near the rim under the lesson’s press. */
 export const near = {
   bare: rest(bare, { place: nearRim.place }),
-  onePeg: rest(onePeg, { place: nearRim.place }),
+  onePeg: after,
   twoPegs: rest(twoPegs, { place: nearRim.place }),
 };
 
@@ -141,3 +147,8 @@ function cupOf(depth: number): Cup {
 const depth = curvatureRadius * (1 - Math.cos(halfArc));
 export const deepCup = cupOf(depth);
 export const shallowCup = cupOf(depth / 2);
+
+/** Loose sockets with a torn cuff, counted: the source gives them out of all it had. */
+export const looseWithTear = Math.round(
+  (factValue('loose-sockets-cuff-torn') / 100) * (factEntry('loose-sockets-cuff-torn').n ?? 0),
+);
