@@ -93,6 +93,21 @@ describe('a pointer', () => {
     await expect.element(button('Undo')).toBeDisabled();
   });
 
+  test('is given up with Escape while it drags', async () => {
+    await render(Bench);
+    await expect.poll(pegs).toBe(3);
+    const { x, y } = middle('0');
+    handle('0').focus();
+    send('0', 'pointerdown', x, y);
+    send('0', 'pointermove', x + 20, y + 20);
+    await expect.element(typed('Peg 1, front')).not.toHaveValue('0.0');
+    await userEvent.keyboard('{Escape}');
+    send('0', 'pointermove', x + 30, y + 20);
+    send('0', 'pointerup', x + 30, y + 20);
+    await expect.element(typed('Peg 1, front')).toHaveValue('0.0');
+    await expect.element(button('Undo')).toBeDisabled();
+  });
+
   test('drags the load, and the drawing follows', async () => {
     await render(Bench);
     await expect.poll(pegs).toBe(3);
@@ -161,6 +176,7 @@ test('a socket without rest is said in words and drawn, with no numbers', async 
   await render(Bench);
   await button('Nothing').click();
   await expect.poll(lettering).toContain('SLIDES OFF');
+  expect(message()).toBe('Slides off: nothing holds it along the bone.');
   expect(lettering()).toContain('slid off: no place of rest');
   expect(lettering()).toContain('no rest: overturns or slides off');
   await page.getByRole('radio', { name: 'press and grip' }).click();
@@ -173,6 +189,25 @@ test('a socket without rest is said in words and drawn, with no numbers', async 
   const words = document.querySelector('figure .visually-hidden')?.textContent ?? '';
   expect(words).toContain('Overturned: nothing balances this load.');
   expect(document.querySelector('dl dd')?.textContent).toBe('–');
+});
+
+test('another shape of the back, and a bone or a foam under it', async () => {
+  await render(Bench);
+  const words = (): string => document.querySelector('figure .visually-hidden')?.textContent ?? '';
+  await page.getByRole('radio', { name: 'round' }).click();
+  await expect.element(page.getByRole('slider', { name: 'Radius of the back' })).toHaveValue('36');
+  await expect.poll(words).toContain('round with a radius of 36.0');
+  const lift = (): number =>
+    Number.parseFloat(document.querySelector('dl dd')?.textContent ?? 'none');
+  const before = lift();
+  await page.getByRole('combobox', { name: 'Bone or foam' }).selectOptions('foam grade 10');
+  await expect
+    .element(page.getByRole('slider', { name: 'Stiffness of the bone' }))
+    .toHaveValue('58');
+  await expect.element(page.getByText(/58\sMPa \(ASTM F1839, from memory\)/)).toBeVisible();
+  await expect.poll(lift).toBeGreaterThan(2 * before);
+  await button('Undo').click();
+  await expect.element(page.getByText(/Seliktar et al\. 2003, read as an abstract/)).toBeVisible();
 });
 
 test('on its own page it takes its setting from the link, and says in one line what it did not take', async () => {

@@ -22,9 +22,16 @@ export function magnification(stand: Stand): number {
   return ROUND.find((times) => times * largest <= LONGEST) ?? 1;
 }
 
-/** The pose drawn of a socket that has none. */
-export function lostPose({ outcome }: Stand): { x: number; z: number; turn: number } {
-  if (outcome === 'sliding') return { x: SLID, z: 0, turn: 0 };
+/** The pose drawn of a socket that has none. A round back that slides turns about the middle of its sphere. */
+export function lostPose(
+  { outcome }: Stand,
+  backRadius = Infinity,
+): { x: number; z: number; turn: number } {
+  if (outcome === 'sliding') {
+    if (backRadius === Infinity) return { x: SLID, z: 0, turn: 0 };
+    const middle = BACK + backRadius;
+    return { x: SLID, z: 0, turn: SLID / middle };
+  }
   return {
     x: 0,
     z: outcome === 'overturned' ? 1 : 0,

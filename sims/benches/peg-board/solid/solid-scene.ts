@@ -108,9 +108,9 @@ export function openBoard(
 }
 
 /** The movement drawn; of a socket without rest a sign for it, toward the load. */
-export function moveOf({ stand, load }: Pick<BoardSubject, 'stand' | 'load'>): Move {
+export function moveOf({ seat, stand, load }: Pick<BoardSubject, 'seat' | 'stand' | 'load'>): Move {
   if (isRest(stand)) return { ...stand, times: magnification(stand) };
-  const { x, z, turn } = lostPose(stand);
+  const { x, z, turn } = lostPose(stand, seat.backRadius);
   const bearing = (load.bearing * Math.PI) / 180;
   const [along, up] = [Math.cos(bearing), Math.sin(bearing)];
   return {
