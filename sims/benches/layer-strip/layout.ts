@@ -18,7 +18,7 @@ export interface Layout {
   /** Size of the lettering */
   readonly size: number;
   /** From the strip's left end rightward and from its joint upward, mm */
-  readonly strip: { readonly title: number; readonly view: View };
+  readonly strip: { readonly title: number; readonly view: View; readonly bar: number };
   /** Length of every arrow for 1 N */
   readonly perNewton: number;
   readonly shear: {
@@ -78,7 +78,10 @@ export function layoutFor(setting: StripSetting, strip: Strip, width: number): L
 
   const stripTitle = line;
   const joint = stripTitle + size * 2.6 + setting.upperThickness * scale;
-  const stripEnd = joint + setting.lowerThickness * scale + size * 2.4;
+  // A short strip has no room for its scale beside its name.
+  const isTight = scale * setting.length < size * 23;
+  const bar = joint + setting.lowerThickness * scale + size * (isTight ? 2.6 : 1.05);
+  const stripEnd = bar + size * 1.35;
   const view = (y: number, x: number): View =>
     createView({ width, height: y, scale, origin: { x, y } });
 
@@ -123,7 +126,7 @@ export function layoutFor(setting: StripSetting, strip: Strip, width: number): L
   const row = Math.round(size * 1.55);
   const moduliTop = moduliTitle + size * 0.6;
   const moduliBox = {
-    left: sideLeft + size * 7.4,
+    left: sideLeft + size * 8.2,
     right: sideRight - size,
     top: moduliTop,
     bottom: moduliTop + row * materialNames.length,
@@ -147,6 +150,7 @@ export function layoutFor(setting: StripSetting, strip: Strip, width: number): L
     strip: {
       title: stripTitle,
       view: view(joint, start),
+      bar,
     },
     perNewton: (left - size * 0.6) / ranges.pull.max,
     shear: {

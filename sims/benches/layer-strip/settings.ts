@@ -26,7 +26,7 @@ export const ranges: Readonly<Record<StripNumber, Range>> = {
   lowerThickness: { min: 0.5, max: 10, step: 0.1, digits: 1, unit: 'mm' },
   length: { min: 10, max: 60, step: 1, digits: 0, unit: 'mm' },
   film: { min: 0, max: 1, step: 0.05, digits: 2, unit: 'mm' },
-  pull: { min: 10, max: 500, step: 10, digits: 0, unit: 'N' },
+  pull: { min: 10, max: 300, step: 10, digits: 0, unit: 'N' },
   press: { min: 10, max: 300, step: 10, digits: 0, unit: 'N' },
 };
 
