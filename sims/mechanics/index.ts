@@ -112,7 +112,7 @@ export {
   type HeatInjury,
   type TemperatureHistory,
 } from './cement-injury.ts';
-export { settingRate, shareSet, type CementKinetics } from './cement-setting.ts';
+export { settingRate, shareSet, USUAL_EXPONENT, type CementKinetics } from './cement-setting.ts';
 export { cementVolume } from './cement-volume.ts';
 export type {
   CementDesign,

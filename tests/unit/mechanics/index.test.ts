@@ -7,6 +7,7 @@ test('index: the public names, no fewer and no more', () => {
     'BONE_POISSON',
     'GREATEST_POISSON',
     'SKIN_BURN_LIMIT',
+    'USUAL_EXPONENT',
     'arrheniusDamage',
     'bilayerBending',
     'bimetalCurvature',
