@@ -17,7 +17,7 @@ const readWords: Readonly<Record<BoneNumberRead, string>> = {
 export function boneSource(name: BoneName): string {
   const { what, modulus } = bones[name];
   const { value, sd, source, howRead } = modulus;
-  const number = `${value}${sd === undefined ? '' : ` ± ${sd}`}\u00a0MPa`;
+  const number = `${value}${sd === undefined ? '' : `\u00a0±\u00a0${sd}`}\u00a0MPa`;
   const from = [sourceNames[source ?? ''] ?? source, readWords[howRead]].filter(
     (each) => each !== undefined,
   );
