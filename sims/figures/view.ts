@@ -15,6 +15,14 @@ export interface Point {
   readonly y: number;
 }
 
+/** A rectangle of the picture, in screen units. */
+export interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
 /**
  * A view of the given size in which the point (0, 0) mm stands at `origin`.
  *

@@ -4,17 +4,12 @@ import { render } from 'vitest-browser-svelte';
 import Bench from '../../sims/benches/layer-strip/Bench.svelte';
 import '../../site/styles/tokens.css';
 import '../../site/styles/base.css';
-import { drawing, lettering } from './support/bench-drawing.ts';
+import { drawing, lettering, reading } from './support/bench-drawing.ts';
 
 beforeEach(async () => {
   await page.viewport(1000, 900);
 });
 
-const reading = (name: string): string =>
-  [...document.querySelectorAll('dl > div')]
-    .find((cell) => cell.textContent.includes(name))
-    ?.querySelector('dd')
-    ?.textContent.replaceAll('\u00a0', ' ') ?? '';
 const peakMark = (): SVGCircleElement => {
   const found = drawing().querySelector<SVGCircleElement>('circle[r="5"][fill="var(--force)"]');
   if (found === null) throw new Error('no mark of the peak');

@@ -1,15 +1,7 @@
 import { scaleLinear, scaleLog, type ScaleLinear, type ScaleLogarithmic } from 'd3-scale';
-import { createView, type View } from '../../figures/view.ts';
+import { createView, type Box, type View } from '../../figures/view.ts';
 import { materialNames, ranges, type StripSetting } from './settings.ts';
 import type { Strip } from './strip.ts';
-
-/** A rectangle of the picture, CSS pixels. */
-export interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
 
 /** Where everything stands, in CSS pixels of the picture. */
 export interface Layout {

@@ -10,6 +10,13 @@ export function drawing(): SVGSVGElement {
 /** All that is lettered in it, with plain spaces. */
 export const lettering = (): string => drawing().textContent.replaceAll('\u00a0', ' ');
 
+/** A number of the strip under it, by its name, as it is written but with plain spaces; '' where there is none. */
+export const reading = (name: string): string =>
+  [...document.querySelectorAll('dl > div')]
+    .find((cell) => cell.textContent.includes(name))
+    ?.querySelector('dd')
+    ?.textContent.replaceAll('\u00a0', ' ') ?? '';
+
 /** Middles of the points of a radius, in the order they are drawn, on the screen. */
 export function points(radius: number): readonly { readonly x: number; readonly y: number }[] {
   return [...drawing().querySelectorAll(`circle[r="${radius}"]`)].map((circle) => {
