@@ -12,6 +12,7 @@ import {
 } from '../../sims/benches/peg-board/settings.ts';
 import { standOf, type Stand } from '../../sims/benches/peg-board/stand.ts';
 import { holds, peg, rockingTest, type HoldKind } from '../../sims/mechanics/index.ts';
+import { fixedText } from '../../sims/shared/format.ts';
 import { elasticGroup } from './elastic-group.ts';
 
 /*
@@ -231,6 +232,17 @@ export const byGroup = spacingRows
     lift: liftAt(near, FRONT) * (NEAR / apart) ** 2,
     pull: (hardestPull(near.at(FRONT)) * NEAR) / apart,
   }));
+
+const NO_BREAK_SPACE = '\u00a0';
+const inUnit =
+  (unit: string, digits: number) =>
+  (value: number): string =>
+    `${fixedText(value, digits)}${NO_BREAK_SPACE}${unit}`;
+/** An area, a volume, and a stress on the side of a hold, in words. */
+export const squareMm = inUnit('mm²', 0);
+export const cubicMm = inUnit('mm³', 0);
+export const onSide = inUnit('N/mm²', 1);
+export const megapascals = inUnit('MPa', 1);
 
 /** A lift-off, mm, in words. */
 export { small as micrometres } from '../../sims/benches/peg-board/lettering.ts';
