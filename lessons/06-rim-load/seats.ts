@@ -64,7 +64,7 @@ export interface Place {
 }
 
 /** Where the line of a force that leans by `angle` at its contact in a cup meets the back, mm from the middle. */
-export const footOf = (radius: number, angle: number, thick = thickness): number =>
+export const footOf = (radius: number, angle: number, thick: number = thickness): number =>
   (radius + thick) * Math.tan(angle);
 
 /** The ball so far on its way to the rim, per cent. */
