@@ -12,9 +12,9 @@ function plain(value: number): string {
 export function injuryWords({ injury }: Pick<CementHeat, 'injury'>): string {
   const { cem43, arrhenius, isPastBoneLimit, isPastSkinLimit } = injury;
   const bone =
-    `Counted as minutes at 43 °C, the bone’s surface has had ${plain(cem43)}; ` +
-    `${BONE_HEAT_LIMIT}, as much as one minute at 47 °C, injures bone.`;
-  const skin = `Counted as a burn of skin, ${plain(arrhenius)}, where ${SKIN_BURN_LIMIT} is a burn all through.`;
+    `Counted as minutes at 43 °C, the half hour gives the bone’s surface ${plain(cem43)}; ` +
+    `${BONE_HEAT_LIMIT} are as much as the one minute at 47 °C that injures bone.`;
+  const skin = `Counted as a burn of skin it gives ${plain(arrhenius)}; ${SKIN_BURN_LIMIT} is a burn all through.`;
   return `${bone} ${skin} ${verdict(isPastBoneLimit, isPastSkinLimit)}`;
 }
 

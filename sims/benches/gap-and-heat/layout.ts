@@ -1,6 +1,7 @@
 import { scaleLinear, type ScaleLinear } from 'd3-scale';
 import { createView, type View } from '../../figures/view.ts';
 import type { CementHeat } from '../../mechanics/index.ts';
+import { stemOf } from './cut-figure.ts';
 import { halfPolymer } from './heat.ts';
 import { DENSITY, thicknessOf, type Mantles } from './mantle.ts';
 import type { PublishedHeat } from './published.ts';
@@ -42,14 +43,17 @@ export const LEAST_WIDTH = 300;
 const WIDE = 620;
 const GUTTER = 14;
 /** What a cut shows, mm: to either side of its middle, above the bone, below its surface. */
-const REACH = { side: 12, above: 3.5, below: 21.5 } as const;
+const REACH = { side: 12, above: 3.5, below: 18 } as const;
+/** Bone under the deepest hole, mm. */
+const UNDER_HOLE = 4.5;
 /** Bone in the plot over depth, mm. */
 const BONE_SHOWN = 12;
 /** Room in the lettering's size: for a title, left of a plot and under it. */
 const TITLE = 1.7;
 const LEFT = 2.9;
 const UNDER = 3.2;
-const PLOT_HEIGHT = { wide: 0.34, narrow: 0.74 } as const;
+const FOOT = 1.7;
+const PLOT_HEIGHT = { wide: 0.4, narrow: 0.74 } as const;
 
 export function layoutFor(
   mantles: Mantles,
@@ -62,7 +66,10 @@ export function layoutFor(
   const line = TITLE * size;
   const column = isWide ? (width - 2 * GUTTER) / 3 : (width - GUTTER) / 2;
   const scale = column / (2 * REACH.side);
-  const cutHeight = (REACH.above + REACH.below) * scale;
+  const { setting } = mantles;
+  const deepest = Math.max(...holdNames.map((name) => stemOf(setting, name).length));
+  const below = Math.max(REACH.below, deepest + thicknessOf(setting) + UNDER_HOLE);
+  const cutHeight = (REACH.above + below) * scale;
   const cutBottom = Math.round(line + cutHeight);
   const cut = (left: number) => ({
     box: { left, right: left + column, top: line, bottom: cutBottom },
@@ -74,15 +81,16 @@ export function layoutFor(
     }),
   });
 
-  const volumeTop = isWide ? 0 : cutBottom + line;
+  const foot = FOOT * size;
+  const volumeTop = isWide ? 0 : cutBottom + foot + size * 0.7;
   const volumeLeft = isWide ? 2 * (column + GUTTER) : 0;
   const volumeBox = {
     left: volumeLeft + LEFT * size,
     right: width - size * 0.4,
     top: volumeTop + line + size * 1.6,
-    bottom: isWide ? cutBottom - UNDER * size : volumeTop + line + size * 15,
+    bottom: isWide ? cutBottom + foot - UNDER * size : volumeTop + line + size * 15,
   };
-  const firstBottom = isWide ? cutBottom : volumeBox.bottom + UNDER * size;
+  const firstBottom = isWide ? cutBottom + foot : volumeBox.bottom + UNDER * size;
 
   const plotHeight = Math.round(width * (isWide ? PLOT_HEIGHT.wide : PLOT_HEIGHT.narrow));
   const plotWidth = isWide ? (width - GUTTER) / 2 : width;
@@ -103,7 +111,6 @@ export function layoutFor(
   const up = ({ box }: Pick<PlotRoom, 'box'>) => scaleLinear(degrees, [box.bottom, box.top]);
   const across = ({ box }: Pick<PlotRoom, 'box'>, from: number, to: number) =>
     scaleLinear([from, to], [box.left, box.right]);
-  const { setting } = mantles;
   const inside = halfPolymer(setting, setting.measured) + thicknessOf(setting);
   return {
     width,
