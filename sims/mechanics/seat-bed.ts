@@ -11,6 +11,8 @@ export interface Bed {
   readonly level: number;
   /** N/mm²: the pull at which the bond tears and goes on slipping; Infinity holds at any. No bond where it is left out. */
   readonly bond?: number | undefined;
+  /** Press at which the layer yields, MPa, above 0; it bears any where this is left out. */
+  readonly strength?: number | undefined;
   /** Whether the bed also answers movement along it, by the layer's shear. A bonded bed does unless told otherwise. */
   readonly isRough?: boolean | undefined;
   /** How many elements, about; 2,000 where it is left out. */
@@ -47,11 +49,12 @@ export function sphericalBed(
 }
 
 function bedOf(outline: SeatOutline, bed: Bed, radius: number): readonly SeatElement[] {
-  const { layer, level, bond, elements = USUAL_ELEMENTS } = bed;
+  const { layer, level, bond, strength, elements = USUAL_ELEMENTS } = bed;
   const { thickness, modulus, poisson } = layer;
   const press = foundationModulus(layer);
   const shear = (bed.isRough ?? bond !== undefined) ? modulus / (2 * (1 + poisson)) / thickness : 0;
   inRange('level', level, -Infinity, Infinity, 'mm');
+  if (strength !== undefined) positive('strength', strength, 'MPa');
   return outlineCells(outline, elements).map(({ x, y, area: flat }) => {
     const away = Math.hypot(x, y);
     if (away >= radius) {
@@ -68,6 +71,7 @@ function bedOf(outline: SeatOutline, bed: Bed, radius: number): readonly SeatEle
       normalStiffness: press * area,
       tangentialStiffness: shear * area,
       ...bondOf(bond, area),
+      ...(strength === undefined ? {} : { crush: strength * area }),
     };
   });
 }

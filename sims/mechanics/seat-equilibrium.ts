@@ -6,7 +6,7 @@ import {
   stiffnessAt,
   type Springs,
 } from './seat-springs.ts';
-import { dot, forceLeft, norm, project, sideMatrix, stiffnessMatrix } from './seat-sums.ts';
+import { dot, forceLeft, gapsAt, norm, project, sideMatrix, stiffnessMatrix } from './seat-sums.ts';
 import type { SeatOutcome } from './seat-types.ts';
 import { symmetricEigen } from './symmetric-eigen.ts';
 
@@ -15,7 +15,7 @@ export interface Equilibrium {
   readonly outcome: SeatOutcome;
   /** Displacement, and turn times the arm, mm */
   readonly coordinates: Float64Array;
-  /** Gap of each element, mm */
+  /** Gap of each element over its home, mm */
   readonly gaps: Float64Array;
   /** Whether each element holds across its normal: 1 or 0. */
   readonly grips: Uint8Array;
@@ -113,19 +113,18 @@ function restWithGrips(
   const rates = new Float64Array(springs.count);
   const side = sideMatrix(springs, grips);
   const size = norm(load);
-  const whole = springs.stiffness.reduce((sum, k) => sum + k, 0);
   // Where little is left of a load, slips hold springs against each other, and their rounding is all there is.
   const least = (share: number): number =>
-    Math.max(share * size, ROUNDING_OF_SPRINGS * whole * Math.max(norm(q), norm(start)));
+    Math.max(share * size, ROUNDING_OF_SPRINGS * springs.whole * Math.max(norm(q), norm(start)));
   for (let step = 0; step < MOST_STEPS; step++) {
-    project(springs, q, gaps);
+    gapsAt(springs, q, gaps);
     const left = forceLeft(springs, load, slips, side, q, gaps);
     if (norm(left) <= least(GOAL)) return { outcome: 'balanced', coordinates: q, gaps };
     const stiffness = stiffnessMatrix(springs, slips, side, gaps);
     const rounding = least(ROUNDING);
     const way = wayOf(stiffness, left, rounding);
     project(springs, way, rates);
-    if (isEndless(springs, load, side, way, rates, rounding)) {
+    if (isEndless(springs, load, slips, side, way, rates, rounding)) {
       return { outcome: endOf(way, rates), coordinates: q, gaps };
     }
     const reach = reachAlong(springs, load, slips, side, q, way, gaps, rates);
@@ -137,7 +136,7 @@ function restWithGrips(
     }
     if (moved === 0) break;
   }
-  project(springs, q, gaps);
+  gapsAt(springs, q, gaps);
   const left = norm(forceLeft(springs, load, slips, side, q, gaps));
   return { outcome: left <= least(AT_REST) ? 'balanced' : 'unsettled', coordinates: q, gaps };
 }
@@ -166,6 +165,7 @@ function wayOf(stiffness: number[][], left: Float64Array, rounding: number): Flo
 function isEndless(
   springs: Springs,
   load: Float64Array,
+  slips: Float64Array,
   side: number[][],
   way: Float64Array,
   rates: Float64Array,
@@ -174,13 +174,12 @@ function isEndless(
   const length = norm(way);
   if (length === 0) return false;
   const sideForce = Math.abs(side.reduce((sum, row, k) => sum + (way[k] ?? 0) * dot(row, way), 0));
-  const stiffest = springs.stiffness.reduce((most, k) => Math.max(most, k), 0);
-  if (sideForce > NO_STIFFNESS * stiffest * length * length) return false;
+  if (sideForce > NO_STIFFNESS * springs.stiffest * length * length) return false;
   let force = dot(load, way);
   for (let i = 0; i < springs.count; i++) {
     const rate = rates[i] ?? 0;
     if (Math.abs(rate) <= NO_RATE * length) continue;
-    const end = endPull(springs, i, rate);
+    const end = endPull(springs, i, rate, slips[i] ?? 0);
     if (!Number.isFinite(end)) return false;
     force -= end * rate;
   }

@@ -1,6 +1,6 @@
 import { positive } from '../geometry/numeric.ts';
 import { holdOf, type HoldKind } from './seat-kinds.ts';
-import { shaftStiffness, type SurroundingBone } from './seat-peg.ts';
+import { crushIn, shaftStiffness, type SurroundingBone } from './seat-peg.ts';
 import type { SeatElement } from './seat-types.ts';
 
 /** A keel behind the socket: a plate that stands along y and goes in along −z. */
@@ -28,7 +28,8 @@ const DEEP = 6;
  * which the bone can only press.
  *
  * The grip is that of a shaft of the same side area: stiffness and strength as for a peg, spread along the length. A face
- * bears with the bone's modulus for each unit of depth, shared over its length (teaching value, as for a peg).
+ * bears with the bone's modulus for each unit of depth, shared over its length (teaching value, as for a peg). Bone with a
+ * strength yields where a face or an end is pressed by it, and under the edge once the grips slip as well.
  *
  * @returns first the grips, the only elements with a strength, then faces and ends
  * @throws RangeError for sizes that are not above 0, a kind that is none
@@ -42,6 +43,8 @@ export function keel(question: Keel): readonly SeatElement[] {
   const around = 2 * (length + thickness);
   const stiffness = hold.grip * shaftStiffness(around / (2 * Math.PI), height, bone);
   const strength = hold.strength * around * height;
+  const crushOf = crushIn(bone);
+  const { crush: edge } = crushOf(length * thickness);
   const grips = places(length, ALONG).map((along): SeatElement => ({
     position: [x, y + along, level - height / 2],
     normal: [0, 0, 1],
@@ -49,6 +52,7 @@ export function keel(question: Keel): readonly SeatElement[] {
     tangentialStiffness: 0,
     tension: 'limited',
     strength: strength / ALONG,
+    ...(edge === undefined ? {} : { crush: (strength + edge) / ALONG }),
   }));
   const depths = places(height, DEEP).map((deep) => level - height / 2 + deep);
   const bearing = { tangentialStiffness: 0, tension: 'none' } as const;
@@ -60,6 +64,7 @@ export function keel(question: Keel): readonly SeatElement[] {
         position: [x + (side * thickness) / 2, y + along, z],
         normal: [-side, 0, 0],
         normalStiffness: slice / ALONG,
+        ...crushOf((length * height) / ALONG / DEEP),
       })),
     ),
   );
@@ -69,6 +74,7 @@ export function keel(question: Keel): readonly SeatElement[] {
       position: [x, y + (side * length) / 2, z],
       normal: [0, -side, 0],
       normalStiffness: slice,
+      ...crushOf((thickness * height) / DEEP),
     })),
   );
   return [...grips, ...faces, ...ends];

@@ -1,7 +1,7 @@
 import { equilibrium } from './seat-equilibrium.ts';
 import { loadParts, springsOf, type Springs } from './seat-springs.ts';
 import type { SeatElement, SeatLoad, SeatSolution } from './seat-types.ts';
-import { seatSolution, slipAt } from './seat.ts';
+import { homeAt, seatSolution, slipAt } from './seat.ts';
 
 /** A strength that falls with all the way an element has slipped: to `residual` of itself, by 1/e for each `over` mm. */
 export interface Fading {
@@ -21,7 +21,8 @@ export interface SeatMemory {
   readonly slip: () => number;
 }
 
-/** A fresh socket. What slips under a load stays slipped under the next (Jenkins elements). */
+/** A fresh socket. What slips under a load stays slipped under the next (Jenkins elements), and what is
+ * crushed stays crushed. */
 export function seatMemory(elements: readonly SeatElement[]): SeatMemory {
   return memoryOn(elements, springsOf(elements));
 }
@@ -39,7 +40,11 @@ export function memoryOn(elements: readonly SeatElement[], fresh: Springs): Seat
       if (!solution.converged) return solution;
       const next = slips.map((slip, i) => slipAt(springs, i, found.gaps[i] ?? 0, slip));
       next.forEach((slip, i) => (ways[i] = (ways[i] ?? 0) + Math.abs(slip - (slips[i] ?? 0))));
+      const homes = springs.homes.map((_, i) =>
+        homeAt(springs, i, found.gaps[i] ?? 0, slips[i] ?? 0),
+      );
       slips = next;
+      springs = { ...springs, homes };
       start = found.coordinates;
       return solution;
     },
@@ -47,7 +52,7 @@ export function memoryOn(elements: readonly SeatElement[], fresh: Springs): Seat
       const strength = fresh.strength.map(
         (whole, i) => whole * (residual + (1 - residual) * Math.exp(-(ways[i] ?? 0) / over)),
       );
-      springs = { ...fresh, strength };
+      springs = { ...springs, strength };
     },
     slip: () => slips.reduce((most, slip) => Math.max(most, slip), 0),
   };

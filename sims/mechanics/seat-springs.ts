@@ -21,9 +21,16 @@ export interface Springs {
   /** Twelve numbers an element: two tangential displacements. */
   readonly sideRows: Float64Array;
   readonly stiffness: Float64Array;
+  /** The greatest of these and their sum */
+  readonly stiffest: number;
+  readonly whole: number;
   readonly sideStiffness: Float64Array;
   readonly kind: Uint8Array;
   readonly strength: Float64Array;
+  /** Press at which each yields, N; Infinity where none does */
+  readonly crush: Float64Array;
+  /** Where each is at home, neither pressed nor open: 0, or below where it has been crushed, mm */
+  readonly homes: Float64Array;
 }
 
 /**
@@ -33,15 +40,19 @@ export interface Springs {
 export function springsOf(elements: readonly SeatElement[]): Springs {
   const count = elements.length;
   const arm = elements.reduce((most, { position }) => Math.max(most, Math.hypot(...position)), 1);
-  const springs: Springs = {
+  const springs = {
     count,
     arm,
     gapRows: new Float64Array(FREEDOMS * count),
     sideRows: new Float64Array(2 * FREEDOMS * count),
     stiffness: new Float64Array(count),
+    stiffest: 0,
+    whole: 0,
     sideStiffness: new Float64Array(count),
     kind: new Uint8Array(count),
     strength: new Float64Array(count),
+    crush: new Float64Array(count),
+    homes: new Float64Array(count),
   };
   elements.forEach((element, i) => {
     const name = `elements[${i}]`;
@@ -51,7 +62,7 @@ export function springsOf(elements: readonly SeatElement[]): Springs {
     springs.gapRows.set(wrench(normal, position, arm), FREEDOMS * i);
     springs.sideRows.set(wrench(first, position, arm), 2 * FREEDOMS * i);
     springs.sideRows.set(wrench(second, position, arm), 2 * FREEDOMS * i + FREEDOMS);
-    const { normalStiffness, tangentialStiffness, tension, strength } = element;
+    const { normalStiffness, tangentialStiffness, tension, strength, crush } = element;
     springs.stiffness[i] = inRange(`${name}.normalStiffness`, normalStiffness, 0, Infinity, 'N/mm');
     springs.sideStiffness[i] = inRange(
       `${name}.tangentialStiffness`,
@@ -63,7 +74,13 @@ export function springsOf(elements: readonly SeatElement[]): Springs {
     springs.kind[i] = kindOf(name, tension);
     springs.strength[i] =
       tension === 'limited' ? inRange(`${name}.strength`, strength ?? NaN, 0, Infinity, 'N') : 0;
+    springs.crush[i] =
+      crush === undefined ? Infinity : inRange(`${name}.crush`, crush, 0, Infinity, 'N');
   });
+  for (const k of springs.stiffness) {
+    springs.stiffest = Math.max(springs.stiffest, k);
+    springs.whole += k;
+  }
   return springs;
 }
 
@@ -73,37 +90,63 @@ export function loadParts({ force, point }: SeatLoad, arm: number): Float64Array
   return wrench(f, finite('load.point', point), arm);
 }
 
-/** Pull of element i, N, at a gap, having slipped already by `slip`; negative where it is pressed. */
+/**
+ * Pull of element i, N, at a gap over its home, having slipped already by `slip`; negative where it is pressed.
+ */
 export function pullAt(springs: Springs, i: number, gap: number, slip: number): number {
-  const k = springs.stiffness[i] ?? 0;
-  switch (springs.kind[i]) {
-    case NONE:
-      return gap < 0 ? k * gap : 0;
-    case ELASTIC:
-      return k * gap;
-    default: {
-      const strength = springs.strength[i] ?? 0;
-      if (gap < 0) return Math.max(-k * slip, -strength) + k * gap;
-      return Math.max(-strength, Math.min(strength, k * (gap - slip)));
-    }
+  const kind = springs.kind[i];
+  if (kind === NONE && gap >= 0) return 0;
+  const elastic = (springs.stiffness[i] ?? 0) * gap;
+  if (kind !== LIMITED) {
+    const least = -(springs.crush[i] ?? Infinity);
+    return elastic < least ? least : elastic;
   }
+  if (gap < 0) {
+    const held = heldAtHome(springs, i, slip);
+    return Math.max(-pressAtMost(springs, i, held), held + elastic);
+  }
+  const strength = springs.strength[i] ?? 0;
+  return Math.max(-strength, Math.min(strength, (springs.stiffness[i] ?? 0) * (gap - slip)));
 }
 
-/** Its stiffness there, N/mm: 0 where it is open or slipping. A gap of exactly 0 counts as closed. */
+/** Pull with which what has slipped resists being pressed home, N, 0 or below. */
+function heldAtHome(springs: Springs, i: number, slip: number): number {
+  if (springs.kind[i] !== LIMITED) return 0;
+  return Math.max(-(springs.stiffness[i] ?? 0) * slip, -(springs.strength[i] ?? 0));
+}
+
+/** Its greatest press: that at which it yields, whatever has slipped before. */
+function pressAtMost(springs: Springs, i: number, held: number): number {
+  return Math.max(springs.crush[i] ?? Infinity, -held);
+}
+
+/** How far element i is pressed below its home until it yields, mm. */
+export function giveAt(springs: Springs, i: number, slip: number): number {
+  const k = springs.stiffness[i] ?? 0;
+  if (k === 0 || springs.crush[i] === Infinity) return Infinity;
+  const held = heldAtHome(springs, i, slip);
+  return (pressAtMost(springs, i, held) + held) / k;
+}
+
+/** Its stiffness there, N/mm: 0 where it is open, slips or yields. A gap of exactly 0 counts as closed. */
 export function stiffnessAt(springs: Springs, i: number, gap: number, slip: number): number {
   const k = springs.stiffness[i] ?? 0;
-  if (springs.kind[i] === ELASTIC || gap < 0) return k;
-  if (springs.kind[i] === NONE) return gap === 0 ? k : 0;
+  const kind = springs.kind[i];
+  if (gap < 0) {
+    return gap < -giveAt(springs, i, slip) ? 0 : k;
+  }
+  if (kind === ELASTIC) return k;
+  if (kind === NONE) return gap === 0 ? k : 0;
   return Math.abs(k * (gap - slip)) <= (springs.strength[i] ?? 0) ? k : 0;
 }
 
 /**
  * The greatest pull that element i can come to if its gap goes on growing (`rate` above 0) or shrinking without end:
- * ±Infinity where it stiffens against that, its strength or nothing where it does not.
+ * ±Infinity where it stiffens against that; its strength, or the press at which it yields, or nothing where it does not.
  */
-export function endPull(springs: Springs, i: number, rate: number): number {
+export function endPull(springs: Springs, i: number, rate: number, slip: number): number {
   if (rate === 0 || springs.stiffness[i] === 0) return 0;
-  if (rate < 0) return -Infinity;
+  if (rate < 0) return pullAt(springs, i, -Infinity, slip);
   if (springs.kind[i] === NONE) return 0;
   return springs.kind[i] === ELASTIC ? Infinity : (springs.strength[i] ?? 0);
 }

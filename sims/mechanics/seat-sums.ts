@@ -63,6 +63,13 @@ function mirrored(matrix: number[][]): number[][] {
   return matrix.map((row, j) => row.map((value, k) => (k < j ? (matrix[k]?.[j] ?? 0) : value)));
 }
 
+/** Gap of every element over its home. */
+export function gapsAt(springs: Springs, coordinates: Float64Array, into: Float64Array): void {
+  project(springs, coordinates, into);
+  const { homes, count } = springs;
+  for (let i = 0; i < count; i++) into[i] = (into[i] ?? 0) - (homes[i] ?? 0);
+}
+
 /** row · coordinates of every element. */
 export function project(springs: Springs, coordinates: Float64Array, into: Float64Array): void {
   const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = coordinates;

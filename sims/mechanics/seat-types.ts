@@ -19,6 +19,11 @@ export interface SeatElement {
   readonly tension: Tension;
   /** The pull at which a `limited` element slips, N, 0 and up. Read for these only. */
   readonly strength?: number | undefined;
+  /**
+   * The press at which what stands behind the element yields, N, 0 and up: it goes on pressing with that force, and comes
+   * to rest deeper than before. Any press is borne where it is left out.
+   */
+  readonly crush?: number | undefined;
 }
 
 /** A force on the socket. */
@@ -35,7 +40,7 @@ export interface SeatQuestion {
 }
 
 /** What an element does, in words. */
-export type SeatElementState = 'pressed' | 'pulled' | 'slipping' | 'open';
+export type SeatElementState = 'pressed' | 'pulled' | 'slipping' | 'yielding' | 'open';
 
 export interface SeatElementAnswer {
   /** N, compression positive */
@@ -46,6 +51,8 @@ export interface SeatElementAnswer {
   readonly gap: number;
   /** How far a `limited` element has come out beyond what it can carry elastically, mm; 0 for the others */
   readonly slip: number;
+  /** How far what stands behind it has been crushed for good, mm; 0 where nothing has */
+  readonly crushed: number;
   readonly state: SeatElementState;
 }
 

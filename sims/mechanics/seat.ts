@@ -1,5 +1,13 @@
 import { equilibrium } from './seat-equilibrium.ts';
-import { FREEDOMS, isLimited, loadParts, pullAt, springsOf, type Springs } from './seat-springs.ts';
+import {
+  FREEDOMS,
+  giveAt,
+  isLimited,
+  loadParts,
+  pullAt,
+  springsOf,
+  type Springs,
+} from './seat-springs.ts';
 import type {
   SeatElement,
   SeatElementAnswer,
@@ -13,8 +21,9 @@ import type {
  *
  * A body of six degrees of freedom, small displacements and turns, linear springs: a bed that can only be pressed, or is
  * bonded, pegs, the faces of a keel are all lists of elements. Element i sits at p, with its unit normal n in the
- * direction in which it pushes the socket; its gap is n · (u + θ × p). It carries a press in proportion; a pull not at
- * all, in proportion, or up to its strength. What stands in the way of a movement across the normal answers in proportion.
+ * direction in which it pushes the socket; its gap is n · (u + θ × p). It carries a press in proportion, up to where it
+ * yields; a pull not at all, in proportion, or up to its strength. What stands in the way of a movement across the normal
+ * answers in proportion.
  *
  * @param question.elements N/mm and mm; area and length already in the stiffnesses
  * @param question.load N at a point in mm; pressing in is −z
@@ -67,6 +76,12 @@ export function slipAt(springs: Springs, i: number, gap: number, slip: number): 
   return Math.max(0, k > 0 ? gap - pull / k : gap);
 }
 
+/** Where element i is at home once its gap over the home it had has been `gap`. */
+export function homeAt(springs: Springs, i: number, gap: number, slip: number): number {
+  const [home, give] = [springs.homes[i] ?? 0, giveAt(springs, i, slip)];
+  return gap < -give ? home + gap + give : home;
+}
+
 function elementAnswer(
   springs: Springs,
   i: number,
@@ -78,12 +93,15 @@ function elementAnswer(
   const slip = slipAt(springs, i, gap, before);
   // Not −0 where nothing pulls.
   const normalForce = pull === 0 ? 0 : -pull;
+  const [was, home] = [springs.homes[i] ?? 0, homeAt(springs, i, gap, before)];
+  const isYielding = was - home > Math.abs(gap) * 1e-12;
   return {
     normalForce,
     tangentialForce,
-    gap,
+    gap: gap + was,
     slip,
-    state: stateOf(normalForce, slip - before, gap),
+    crushed: home === 0 ? 0 : -home,
+    state: isYielding ? 'yielding' : stateOf(normalForce, slip - before, gap),
   };
 }
 
@@ -126,7 +144,7 @@ function bedReadings(
     pressIn = Math.max(pressIn, -answer.gap);
     for (const sum of tension === 'none' ? [all, loose] : [all]) {
       sum.whole += normalStiffness;
-      if (answer.gap <= 0) sum.touching += normalStiffness;
+      if (answer.gap <= -answer.crushed) sum.touching += normalStiffness;
     }
   });
   const { whole, touching } = loose.whole > 0 ? loose : all;

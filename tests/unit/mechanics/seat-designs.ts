@@ -22,6 +22,16 @@ export const design = fc.record({
     at: point(14),
   }),
 });
+/** Pegs in the same place or a tenth of a millimetre apart: what holds by a hair is told elsewhere. */
+const onGrid = (at: number): number => Math.round(10 * at) / 10;
+export const seatOnGrid = design.map(({ pegs, ...rest }) => ({
+  ...rest,
+  pegs: pegs.map(({ at: [x, y], ...peg }) => ({
+    ...peg,
+    at: [onGrid(x), onGrid(y)] as [number, number],
+  })),
+}));
+
 type Design = typeof design extends fc.Arbitrary<infer T> ? T : never;
 
 export function built({ width, height, isRound, bond, pegs, load }: Design, elements: number) {

@@ -10,17 +10,7 @@ import {
   type SeatOutcome,
 } from '../../../sims/mechanics/index.ts';
 import { imbalance } from './seat-balance.ts';
-import { built, design, point, within } from './seat-designs.ts';
-
-/** Pegs in the same place or a tenth of a millimetre apart: what holds by a hair is told elsewhere. */
-const onGrid = (at: number): number => Math.round(10 * at) / 10;
-const seat = design.map(({ pegs, ...rest }) => ({
-  ...rest,
-  pegs: pegs.map(({ at: [x, y], ...peg }) => ({
-    ...peg,
-    at: [onGrid(x), onGrid(y)] as [number, number],
-  })),
-}));
+import { built, point, seatOnGrid, within } from './seat-designs.ts';
 
 const fading: fc.Arbitrary<Fading> = fc.record({
   residual: fc.oneof(fc.constant(0), within(0, 1)),
@@ -70,7 +60,7 @@ describe('strengths that fade with slip', () => {
   test('every load is balanced to 1e-9 within the strengths that are left, or said not to be', () => {
     const ends: Partial<Record<SeatOutcome, number>> = {};
     fc.assert(
-      fc.property(seat, fading, loads, (wish, fade, list) => {
+      fc.property(seatOnGrid, fading, loads, (wish, fade, list) => {
         const { elements } = built(wish, 60);
         const memory = seatMemory(elements);
         const ways = elements.map(() => 0);
@@ -108,7 +98,7 @@ describe('strengths that fade with slip', () => {
   test('whether a load is borne hangs on the strengths left alone, not on what slipped before', () => {
     let [borne, lost] = [0, 0];
     fc.assert(
-      fc.property(seat, fading, loads, (wish, fade, list) => {
+      fc.property(seatOnGrid, fading, loads, (wish, fade, list) => {
         // Grip of a bed that comes and goes is no matter of energy, and may hang on the way.
         const elements = built(wish, 60).elements.map((element) =>
           element.tension === 'none' ? { ...element, tangentialStiffness: 0 } : element,
@@ -141,7 +131,7 @@ describe('strengths that fade with slip', () => {
   test('a rocking ends in words: all cycles borne, or the load at which it was lost named', () => {
     const ends: Partial<Record<SeatOutcome, number>> = {};
     fc.assert(
-      fc.property(seat, fading, fc.boolean(), (wish, fade, throughMiddle) => {
+      fc.property(seatOnGrid, fading, fc.boolean(), (wish, fade, throughMiddle) => {
         const { elements, load: rim } = built(wish, 50);
         const question = { seat: { elements }, load: rim, cycles: 6, fading: fade, throughMiddle };
         const { outcome, converged, overturned, cycles } = rockingTest(question);

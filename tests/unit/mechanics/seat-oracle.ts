@@ -22,8 +22,10 @@ export function movementOf({ position, normal }: SeatElement, q: Six) {
 /** Energy stored in one element, N mm. */
 function stored(element: SeatElement, q: Six): number {
   const { gap, across } = movementOf(element, q);
-  const { normalStiffness: k, tangentialStiffness, tension, strength = 0 } = element;
+  const { normalStiffness: k, tangentialStiffness, tension, strength = 0, crush } = element;
   const side = (tangentialStiffness * across) / 2;
+  const give = (crush ?? Infinity) / k;
+  if (crush !== undefined && gap < -give) return crush * (-gap - give / 2) + side;
   if (gap <= 0 || tension === 'elastic') return (k * gap * gap) / 2 + side;
   if (tension === 'none') return side;
   const reach = strength / k;
