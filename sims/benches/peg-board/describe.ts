@@ -34,6 +34,7 @@ export function describe(board: Described): string {
   const { ground, load, stand, rose, isRoseCurrent = true } = board;
   return [
     `The back of a right socket, seen from its side: a pear ${tenths(ground.height)} by ${tenths(ground.width)}, ${backWords(ground)}, ${bedWords[ground.bed]}.`,
+    `The bone has a modulus of ${ground.modulus}\u00a0MPa and gives ${tenths(ground.layer)} deep.`,
     designWords(board),
     `The ball presses with ${newtons(load.press)} and shoves outward with ${newtons(load.shear)}, ${loadWords(load)}.`,
     standWords(stand, ground),

@@ -191,6 +191,7 @@ describe('in words', () => {
   test('says what stands on the back, what it bears, and how the rose goes', () => {
     const words = say(defaultBoard);
     expect(words).toContain('a pear 36.0 mm by 27.0 mm, flat, on bone that can only press');
+    expect(words).toContain('The bone has a modulus of 326 MPa and gives 6.0 mm deep.');
     expect(words).toContain(
       'Peg 3, smooth cemented, 5.0 mm thick and 10.0 mm long, 4.0 mm to the back, 7.0 mm down: pulled with',
     );
