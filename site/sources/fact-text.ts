@@ -1,3 +1,4 @@
+import { fixedText } from '../../sims/shared/format.ts';
 import { withUnit } from './units.ts';
 import type { Fact } from './schema.ts';
 
@@ -8,8 +9,6 @@ function decimals(value: number): number {
   return String(value).split('.')[1]?.length ?? 0;
 }
 
-const write = (value: number, digits: number): string => value.toFixed(digits).replace('-', '−');
-
 /**
  * A fact's number as it stands in a sentence: "24 ± 2.1 mm", "0.45 to 0.98", "20 %".
  *
@@ -17,12 +16,12 @@ const write = (value: number, digits: number): string => value.toFixed(digits).r
  */
 export function factText({ value, sd, low, high, unit }: Numbers, isPlain = false): string {
   if (value !== undefined) {
-    const mean = write(value, decimals(value));
+    const mean = fixedText(value, decimals(value));
     if (sd === undefined || isPlain) return withUnit(mean, unit);
-    return withUnit(`${mean} ± ${write(sd, decimals(sd))}`, unit);
+    return withUnit(`${mean} ± ${fixedText(sd, decimals(sd))}`, unit);
   }
   const digits = Math.max(decimals(low ?? 0), decimals(high ?? 0));
-  return withUnit(`${write(low ?? 0, digits)} to ${write(high ?? 0, digits)}`, unit);
+  return withUnit(`${fixedText(low ?? 0, digits)} to ${fixedText(high ?? 0, digits)}`, unit);
 }
 
 /** What there is besides the number in a sentence: the range beside a mean, and how many were measured. */

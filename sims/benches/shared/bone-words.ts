@@ -1,4 +1,4 @@
-import { bones, type BoneName, type BoneNumberRead } from '../../mechanics/index.ts';
+import { bones, type BoneName, type BoneNumber } from '../../mechanics/index.ts';
 
 /** Sources of the moduli by the names they go by; the course’s list of sources has the rest. */
 const sourceNames: Readonly<Record<string, string>> = {
@@ -6,7 +6,7 @@ const sourceNames: Readonly<Record<string, string>> = {
   'astm-f1839': 'ASTM F1839',
 };
 
-const readWords: Readonly<Record<BoneNumberRead, string>> = {
+const readWords: Readonly<Record<BoneNumber['howRead'], string>> = {
   abstract: 'read as an abstract',
   'from memory': 'from memory',
   'common practice': 'common practice',
