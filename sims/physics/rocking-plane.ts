@@ -23,6 +23,8 @@ export interface PlaneSpring {
   readonly tension: Tension;
   /** N; 0 for a spring that is not `limited` */
   readonly strength: number;
+  /** Press at which what stands behind it yields, N; Infinity where it bears any */
+  readonly crush: number;
 }
 
 /** A list of elements as springs of one plane. */
@@ -52,10 +54,10 @@ export function planeSprings(elements: readonly SeatElement[], plane: RockingPla
   const sums: PlaneSpring[] = [];
   const springOf = elements.map((element) => {
     const spring = inPlane(element, along);
-    const { at, normal, stiffness, strength, tension } = spring;
+    const { at, normal, stiffness, strength, crush, tension } = spring;
     const isBearing = stiffness > 0 && Math.abs(normal.x) + Math.abs(normal.z) > 0;
     if (!isBearing && spring.sideStiffness === 0) return -1;
-    const alike = [at.x, at.z, normal.x, normal.z, strength / stiffness];
+    const alike = [at.x, at.z, normal.x, normal.z, strength / stiffness, crush / stiffness];
     const key = [tension, ...alike.map((value) => Math.round(value * SAME))].join(' ');
     const place = places.get(key) ?? sums.length;
     places.set(key, place);
@@ -70,7 +72,8 @@ export function planeSprings(elements: readonly SeatElement[], plane: RockingPla
 }
 
 function inPlane(element: SeatElement, along: 0 | 1): PlaneSpring {
-  const { position, normal, normalStiffness, tangentialStiffness, tension, strength } = element;
+  const { position, normal, normalStiffness, tangentialStiffness, tension } = element;
+  const { strength, crush = Infinity } = element;
   const size = Math.hypot(...normal);
   return {
     at: { x: position[along], z: position[2] },
@@ -79,6 +82,7 @@ function inPlane(element: SeatElement, along: 0 | 1): PlaneSpring {
     sideStiffness: tangentialStiffness,
     tension,
     strength: tension === 'limited' ? (strength ?? 0) : 0,
+    crush,
   };
 }
 
@@ -89,6 +93,7 @@ function together(sum: PlaneSpring | undefined, spring: PlaneSpring): PlaneSprin
     stiffness: sum.stiffness + spring.stiffness,
     sideStiffness: sum.sideStiffness + spring.sideStiffness,
     strength: sum.strength + spring.strength,
+    crush: sum.crush + spring.crush,
   };
 }
 

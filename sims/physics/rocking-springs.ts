@@ -23,12 +23,16 @@ export interface SpringAnswer extends PlaneForce {
   readonly stiffening: number;
 }
 
-/** The springs with what they remember: slip, mm, all the way slipped to and fro, mm, and the strength left, N. */
+/**
+ * The springs with what they remember: slip, mm, all the way slipped to and fro, mm, the strength left, N, and where each
+ * is neither pressed nor open: 0, or below where what stands behind it has been crushed, mm.
+ */
 export interface SpringMemory {
   readonly springs: readonly PlaneSpring[];
   readonly slips: Float64Array;
   readonly ways: Float64Array;
   readonly strengths: Float64Array;
+  readonly homes: Float64Array;
 }
 
 export function freshSprings(springs: readonly PlaneSpring[]): SpringMemory {
@@ -37,6 +41,7 @@ export function freshSprings(springs: readonly PlaneSpring[]): SpringMemory {
     slips: new Float64Array(springs.length),
     ways: new Float64Array(springs.length),
     strengths: Float64Array.from(springs, ({ strength }) => strength),
+    homes: new Float64Array(springs.length),
   };
 }
 
@@ -58,12 +63,31 @@ export function gapOf(spring: PlaneSpring, pose: PlanePose): number {
 export function pullOf(memory: SpringMemory, i: number, gap: number): number {
   const spring = memory.springs[i];
   if (spring === undefined) return 0;
-  const { stiffness, tension } = spring;
-  if (tension === 'elastic') return stiffness * gap;
-  if (tension === 'none') return gap < 0 ? stiffness * gap : 0;
-  const strength = memory.strengths[i] ?? 0;
-  const held = stiffness * (Math.max(0, gap) - (memory.slips[i] ?? 0));
-  return Math.max(-strength, Math.min(strength, held)) + stiffness * Math.min(0, gap);
+  const { stiffness, tension, crush } = spring;
+  const over = gap - (memory.homes[i] ?? 0);
+  if (tension === 'elastic') return Math.max(-crush, stiffness * over);
+  if (tension === 'none') return over < 0 ? Math.max(-crush, stiffness * over) : 0;
+  const held = heldOf(memory, i, over);
+  return over < 0 ? Math.max(-Math.max(crush, -held), held + stiffness * over) : held;
+}
+
+/** What the slider of a `limited` spring pulls at a gap over its home, N. */
+function heldOf({ springs, slips, strengths }: SpringMemory, i: number, over: number): number {
+  const strength = strengths[i] ?? 0;
+  const held = (springs[i]?.stiffness ?? 0) * (Math.max(0, over) - (slips[i] ?? 0));
+  return Math.max(-strength, Math.min(strength, held));
+}
+
+/** Moves the home of spring i as far as it is pressed beyond what it bears; tells whether it moved. */
+function yieldTo(memory: SpringMemory, i: number, gap: number): boolean {
+  const { stiffness = 0, crush = Infinity, tension } = memory.springs[i] ?? {};
+  if (stiffness === 0 || crush === Infinity) return false;
+  const home = memory.homes[i] ?? 0;
+  const held = tension === 'limited' ? heldOf(memory, i, 0) : 0;
+  const next = gap + (Math.max(crush, -held) + held) / stiffness;
+  if (next >= home) return false;
+  memory.homes[i] = next;
+  return true;
 }
 
 /**
@@ -71,7 +95,8 @@ export function pullOf(memory: SpringMemory, i: number, gap: number): number {
  *
  * A spring without tension carries a press only, and stands against movement along its face only while it is closed. A
  * `limited` one is a spring with a slider in line with it: what it pulls beyond its strength moves the slider, which
- * stays where it was moved to. It is pressed home without slipping.
+ * stays where it was moved to. It is pressed home without slipping. One that yields is crushed as far as it is pressed
+ * beyond what it bears, and stays so.
  */
 export function springAnswer(
   memory: SpringMemory,
@@ -85,15 +110,17 @@ export function springAnswer(
     const [rateX, rateZ] = [0 - velocity.turn * at.z, velocity.z + velocity.turn * at.x];
     const gap = normal.x * movedX + normal.z * movedZ;
     const rate = normal.x * rateX + normal.z * rateZ;
-    const slipped = tension === 'limited' && slide(memory, i, gap);
+    const slipped = tension === 'limited' && slide(memory, i, gap - (memory.homes[i] ?? 0));
+    const yielded = yieldTo(memory, i, gap);
     const pull = pullOf(memory, i, gap);
+    const over = gap - (memory.homes[i] ?? 0);
     let [forceX, forceZ] = [-pull * normal.x, -pull * normal.z];
-    const isBearing = tension === 'none' ? gap < 0 : !slipped;
+    const isBearing = !yielded && (tension === 'none' ? over < 0 : !slipped);
     if (isBearing) {
       stiffening += stiffness * rate * rate;
       along += stiffness * normal.x * normal.x;
     }
-    if (sideStiffness > 0 && (tension !== 'none' || gap <= 0)) {
+    if (sideStiffness > 0 && (tension !== 'none' || over <= 0)) {
       forceX -= sideStiffness * (movedX - normal.x * gap);
       forceZ -= sideStiffness * (movedZ - normal.z * gap);
       stiffening += sideStiffness * (rateX * rateX + rateZ * rateZ - rate * rate);
@@ -107,11 +134,11 @@ export function springAnswer(
 }
 
 /** Moves the slider of spring i as far as its strength asks; tells whether it moved. */
-function slide(memory: SpringMemory, i: number, gap: number): boolean {
+function slide(memory: SpringMemory, i: number, over: number): boolean {
   const stiffness = memory.springs[i]?.stiffness ?? 0;
   if (stiffness === 0) return false;
   const [slip, give] = [memory.slips[i] ?? 0, (memory.strengths[i] ?? 0) / stiffness];
-  const open = Math.max(0, gap);
+  const open = Math.max(0, over);
   const next = Math.max(open - give, Math.min(open + give, slip));
   if (next === slip) return false;
   memory.slips[i] = next;

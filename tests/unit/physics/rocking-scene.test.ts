@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { rockingTest, solveSeat } from '../../../sims/mechanics/index.ts';
+import { boneOf, flatBed, peg, rockingTest, solveSeat } from '../../../sims/mechanics/index.ts';
 import type { RockingPlane } from '../../../sims/physics/rocking-plane.ts';
 import { OVERTURNED_TURN } from '../../../sims/physics/rocking-constants.ts';
 import { createRockingScene } from '../../../sims/physics/rocking-scene.ts';
@@ -180,6 +180,52 @@ describe('rocked from rim to rim', () => {
     if (name === 'held') expect(slip).toBe(0);
     else expect(slip).toBeGreaterThan(0.005);
   });
+});
+
+describe('bone that yields', () => {
+  const CYCLES = 3;
+  const stuff = boneOf('foam grade 10');
+  const level = -5;
+  const soft = [
+    ...flatBed(
+      { kind: 'ellipse', width: 27, height: 36 },
+      { layer: { ...stuff, thickness: 6 }, level, strength: stuff.strength, elements: 300 },
+    ),
+    ...[10, -10].flatMap((y) =>
+      peg({ x: 0, y, diameter: 6, length: 10, kind: 'in-grown', bone: stuff, level }),
+    ),
+  ];
+
+  test.each([150, 450])(
+    'rocked under %i N: each gap is the solver’s under the same loads',
+    (press) => {
+      const scene = createRockingScene({
+        elements: soft,
+        plane: 'top–bottom',
+        hollow: hollowIn('top–bottom'),
+        ballRadius,
+        compressiveLoad: press,
+      });
+      scene.rock(CYCLES, 0.95);
+      const { rims } = rest(scene, 20_000);
+      const gaps = solvedGaps({ elements: soft, plane: 'top–bottom', rims, press });
+      expect(rims).toHaveLength(2 * CYCLES);
+      const worst = Math.max(
+        ...rims.map(({ liftOff }, i) => Math.abs(liftOff / (gaps[i] ?? NaN) - 1)),
+      );
+      const unyielding = soft.map((element) => ({ ...element, crush: undefined }));
+      const before = solvedGaps({ elements: unyielding, plane: 'top–bottom', rims, press }).at(-1);
+      const wider = (gaps.at(-1) ?? NaN) / (before ?? NaN) - 1;
+      console.log(
+        `yields under ${press} N: gaps ${rims.map(({ liftOff }) => (1000 * liftOff).toFixed(0)).join(', ')} µm,`,
+        `worst ${(100 * worst).toFixed(2)} % off the solver, ${(100 * wider).toFixed(1)} % wider than unyielding`,
+      );
+      expect(worst).toBeLessThan(0.05);
+      // Under the light load nothing yields.
+      if (press > 300) expect(wider).toBeGreaterThan(0.02);
+      else expect(wider).toBeCloseTo(0, 9);
+    },
+  );
 });
 
 test.each([

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { solveSeat, type SeatElement } from '../../../sims/mechanics/index.ts';
+import { seatMemory, solveSeat, type SeatElement } from '../../../sims/mechanics/index.ts';
 import { planeSprings, type PlaneSpring } from '../../../sims/physics/rocking-plane.ts';
 import {
   fade,
@@ -19,6 +19,7 @@ const spring: PlaneSpring = {
   sideStiffness: 0,
   tension: 'limited',
   strength: 50,
+  crush: Infinity,
 };
 
 describe('the springs of a plane', () => {
@@ -65,6 +66,47 @@ describe('the springs of a plane', () => {
     const elements = [...bedOf(), ...pegAt([5, 0])];
     expect(() => planeSprings(elements, 'top–bottom')).toThrow(/mm out of the top–bottom plane/);
     expect(() => planeSprings(elements, 'front–back')).not.toThrow();
+  });
+});
+
+describe('a spring that yields', () => {
+  test('presses with its force, stays crushed, and pulls as before from where it came to rest', () => {
+    const memory = freshSprings([{ ...spring, crush: 80 }]);
+    const at = (z: number): number =>
+      0 - springAnswer(memory, { ...still, z }, { x: 0, z: 2, turn: 0 }).z;
+    expectClose(at(-0.06), -60, { relative: 1e-12 });
+    expect(memory.homes[0]).toBe(0);
+    expectClose(at(-0.2), -80, { relative: 1e-12 });
+    expectClose(memory.homes[0] ?? NaN, -0.12, { relative: 1e-12 });
+    expectClose(at(-0.15), -30, { relative: 1e-9 });
+    expectClose(at(-0.1), 20, { relative: 1e-9 });
+    expectClose(at(0.1), 50, { relative: 1e-12 });
+    const { stiffening } = springAnswer(
+      freshSprings([{ ...spring, crush: 80 }]),
+      { ...still, z: -0.2 },
+      { x: 0, z: 2, turn: 0 },
+    );
+    expect(stiffening).toBe(0);
+  });
+
+  test('answers as the solver’s element, load after load', () => {
+    const element: SeatElement = {
+      position: [0, 0, 0],
+      normal: [0, 0, 1],
+      normalStiffness: 1000,
+      tangentialStiffness: 0,
+      tension: 'none',
+      crush: 80,
+    };
+    const elements = [element, { ...element, crush: undefined }];
+    const solved = seatMemory(elements);
+    const memory = freshSprings(planeSprings(elements, 'top–bottom').springs);
+    expect(memory.springs).toHaveLength(2);
+    for (const force of [100, 240, 30, 200, 300]) {
+      const { displacement } = solved.bear({ force: [0, 0, -force], point: [0, 0, 0] });
+      const { z } = springAnswer(memory, { ...still, z: displacement[2] }, still);
+      expectClose(z, force, { relative: 1e-9 });
+    }
   });
 });
 
