@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { layOut } from '../../../lessons/07-holding-fast/answers.ts';
 import {
   breadthOf,
   gradeLayout,
+  measure,
   settablePegs,
 } from '../../../sims/benches/peg-board/question-grade.ts';
 import {
@@ -97,4 +99,26 @@ describe('the wall beside a peg', () => {
 test('pegs on a line have no breadth, those of an equal-sided triangle its height', () => {
   expect(breadthOf(at([1, 2], [3, 4], [7, 8]))).toBeCloseTo(0, 9);
   expect(breadthOf(at([0, 0], [10, 0], [5, 5 * Math.sqrt(3)]))).toBeCloseTo(5 * Math.sqrt(3), 2);
+});
+
+test('a layout and its mirror image, front for back, are kept alike and come to the same', () => {
+  const tenths = (most: number) =>
+    fc.integer({ min: -10 * most, max: 10 * most }).map((n) => n / 10);
+  const place = fc.record({ x: tenths(8), y: tenths(12) });
+  const layout = fc
+    .array(place, { minLength: 3, maxLength: 3 })
+    .filter((places) => readPlaces(task, writePlaces(places)) !== null);
+  fc.assert(
+    fc.property(layout, (places) => {
+      expect(readPlaces(task, writePlaces(places))).toEqual(
+        places.map(({ x, y }) => ({ x: x || 0, y: y || 0 })),
+      );
+      const mirrored = places.map(({ x, y }) => ({ x: 0 - x, y }));
+      const [one, other] = [measure(task, places), measure(task, mirrored)];
+      expect(other.round.worst.stand.liftOff).toBeCloseTo(one.round.worst.stand.liftOff, 7);
+      expect(other.pulled.margin).toBeCloseTo(one.pulled.margin, 5);
+      expect(other.outmost.wall).toBeCloseTo(one.outmost.wall, 9);
+    }),
+    { numRuns: 12 },
+  );
 });
