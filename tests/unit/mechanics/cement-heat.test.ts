@@ -82,6 +82,7 @@ describe('injury by heat', () => {
     expect(cem43(steady(43, 60))).toBe(1);
     expect(cem43(steady(47, 60))).toBe(16);
     expect(cem43(steady(42, 60))).toBe(1 / 4);
+    expect(cem43(steady(39.5, 60))).toBe(0.25 ** 3.5);
     expect(cem43(steady(38.9, 6000))).toBe(0);
   });
 
@@ -152,6 +153,11 @@ describe('cementHeat', () => {
       Math.max(...temperatures.map((row) => Math.max(...row.slice(20, 60)))),
     );
     expect(histories.bone[times.indexOf(heat.peakTime)]).toBe(heat.peakAtBone);
+    // Cells of 0.1 mm: the middle of the cement, at 4 mm, lies between the 40th and the 41st.
+    for (const n of [0, 200, 300, 900]) {
+      const row = temperatures[n] ?? [];
+      expect(histories.cement[n]).toBeCloseTo(((row[39] ?? NaN) + (row[40] ?? NaN)) / 2, 9);
+    }
     const reached = depths.filter(
       (depth, i) => depth > 6 && Math.max(...temperatures.map((row) => row[i] ?? NaN)) >= 47,
     );

@@ -71,6 +71,10 @@ describe('cementVolume', () => {
     ['tipThickness of the keel', { keel: { ...keel, tipThickness: 0 } }],
     ['distance of pegs 1 and 3', { pegs: [peg, { ...peg, x: 20 }, { ...peg, y: 5.9 }] }],
     ['distance of peg 1 and the slot of the keel', { keel, pegs: [{ ...peg, x: 5 }] }],
+    [
+      'distance of peg 1 and the slot of the keel',
+      { keel, pegs: [{ ...peg, x: 6.3 }], fitError: 0.2 },
+    ],
   ] as const)('cementVolume: refuses a wrong %s', (name, design) => {
     const wrong = (): unknown => cementVolume(design);
     expect(wrong).toThrow(RangeError);
