@@ -6,6 +6,7 @@ import {
   sphericalBed,
   type SeatElement,
   type SeatLoad,
+  type SurroundingBone,
 } from '../../sims/mechanics/index.ts';
 import { leastPotential } from '../unit/mechanics/seat-oracle.ts';
 import { median, rounded, table } from './table.ts';
@@ -19,15 +20,19 @@ const WARM_UP = 24;
 const bone = { modulus: 200, poisson: 0.3 };
 const bed = { layer: { thickness: 10, ...bone }, level: -4, elements: 2500 };
 const outline = { kind: 'pear', width: 26, height: 35 } as const;
-const pegs = (
-  [
-    [0, 9],
-    [-5, -6],
-    [5, -6],
-  ] as const
-).flatMap(([x, y]) =>
-  peg({ x, y, diameter: 5, length: 10, kind: 'smooth cemented', bone, level: -4 }),
-);
+const pegsIn = (stuff: SurroundingBone): readonly SeatElement[] =>
+  (
+    [
+      [0, 9],
+      [-5, -6],
+      [5, -6],
+    ] as const
+  ).flatMap(([x, y]) =>
+    peg({ x, y, diameter: 5, length: 10, kind: 'smooth cemented', bone: stuff, level: -4 }),
+  );
+const pegs = pegsIn(bone);
+/** Weak enough that the rim load crushes a part of it. */
+const SOFT = 3;
 const plate = keel({
   x: 0,
   y: 0,
@@ -44,6 +49,10 @@ const designs: readonly (readonly [name: string, elements: readonly SeatElement[
   ['round bed, three pegs', [...sphericalBed(outline, 40, bed), ...pegs]],
   ['flat bed, keel', [...flatBed(outline, bed), ...plate]],
   ['bed bonded up to a strength', [...flatBed(outline, { ...bed, bond: 0.5 }), ...pegs]],
+  [
+    'bone that yields, three pegs',
+    [...flatBed(outline, { ...bed, strength: SOFT }), ...pegsIn({ ...bone, strength: SOFT })],
+  ],
   ['rough bed, three pegs', [...flatBed(outline, { ...bed, isRough: true }), ...pegs]],
 ];
 

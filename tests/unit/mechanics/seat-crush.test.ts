@@ -217,6 +217,36 @@ describe('any design that yields', () => {
     expect(crushed).toBeGreaterThan(0);
   });
 
+  test('where no rest is claimed, the energy falls without end some way, and falls on', () => {
+    let proven = 0;
+    fc.assert(
+      fc.property(yielding, within(2, 8), (one, times) => {
+        const { elements, load } = soft(one, 50);
+        const plain = elements.map((element) => ({ ...element, tangentialStiffness: 0 }));
+        const [x, y, z] = load.force;
+        const hard: SeatLoad = { ...load, force: [x * times, y * times, z * times] };
+        const solution = solveSeat({ elements: plain, load: hard });
+        if (solution.converged) return;
+        // Far out the energy is straight along any way, and convex: what falls there falls for ever.
+        const fallsAlong = (way: readonly number[]): boolean => {
+          const far = 1e5 / Math.hypot(...way);
+          const at = (share: number) =>
+            potential(
+              plain,
+              hard,
+              way.map((part) => part * far * share),
+            );
+          return at(2) < at(1);
+        };
+        const way = [...solution.displacement, ...solution.rotation];
+        expect(fallsAlong(way) || fallsAlong(leastPotential(plain, hard))).toBe(true);
+        proven += 1;
+      }),
+      { numRuns: 60, seed: 5 },
+    );
+    expect(proven).toBeGreaterThan(20);
+  });
+
   test('the greatest load parts what is borne from what is not, whatever was crushed before', () => {
     let found = 0;
     fc.assert(
