@@ -204,10 +204,12 @@ test('another shape of the back, and a bone or a foam under it', async () => {
   await expect
     .element(page.getByRole('slider', { name: 'Stiffness of the bone' }))
     .toHaveValue('58');
-  await expect.element(page.getByText(/58\sMPa \(ASTM F1839, from memory\)/)).toBeVisible();
+  await expect.element(page.getByText(/58\sMPa \(ASTM F1839, from memory\)\.$/)).toBeVisible();
   await expect.poll(lift).toBeGreaterThan(2 * before);
   await button('Undo').click();
-  await expect.element(page.getByText(/Seliktar et al\. 2003, read as an abstract/)).toBeVisible();
+  await expect
+    .element(page.getByText(/Seliktar et al\. 2003, read as an abstract\)\.$/))
+    .toBeVisible();
 });
 
 test('on its own page it takes its setting from the link, and says in one line what it did not take', async () => {

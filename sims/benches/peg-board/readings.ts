@@ -21,7 +21,7 @@ export function readingsOf(
     {
       name: isBonded ? 'Stretch of the bone' : 'Lift-off',
       value: shown(small(stand.liftOff)),
-      note: isRest(stand) ? 'at the edge that goes furthest' : outcomeShort[stand.outcome],
+      note: isRest(stand) ? 'where it goes furthest' : outcomeShort[stand.outcome],
       tone: 'motion',
     },
     {
