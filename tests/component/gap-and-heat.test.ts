@@ -127,8 +127,7 @@ test('on the stage an act comes at each press, and sets from its beginning', asy
   await expect.poll(now).toContain(rows[0]?.querySelector('td')?.textContent ?? 'nothing');
   rows[1]?.setAttribute('data-shown', '');
   await expect.poll(now).toContain(rows[1]?.querySelector('td')?.textContent ?? 'nothing');
-  expect(Number(slider(TIME).element().getAttribute('max'))).toBe(1800);
-  await expect.poll(() => valueOf(slider(TIME).element()), PATIENCE).toBeGreaterThan(0);
+  await expect.poll(() => valueOf(slider('Time').element()), PATIENCE).toBeGreaterThan(0);
 });
 
 test('the plain bench speaks in words, and goes back to its beginning when asked to', async () => {
