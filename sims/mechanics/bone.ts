@@ -66,7 +66,7 @@ const measured = (value: number, sd: number): BoneNumber => ({
 });
 
 /** One strength for both directions of bone: it was measured by pressing on the face. */
-const boneStrength = remembered(10.3, 'anglin-1999');
+const indented = remembered(10.3, 'anglin-1999');
 
 /**
  * Bones and foams to seat a socket on.
@@ -79,12 +79,12 @@ export const bones: Readonly<Record<BoneName, BoneEntry>> = {
   'bone, across the face': {
     what: 'cancellous bone of the socket, pressed across its surface',
     modulus: measured(326, 78),
-    strength: boneStrength,
+    strength: indented,
   },
   'bone, along the face': {
     what: 'the same bone, pressed along the surface',
     modulus: measured(144, 22),
-    strength: boneStrength,
+    strength: indented,
   },
   'foam grade 10': foam(10, 0.16, 58, 2.2),
   'foam grade 15': foam(15, 0.24, 123, 4.9),
@@ -115,6 +115,23 @@ export function boneOf(name: BoneName): Bone {
   }
   const { modulus, strength } = bones[name];
   return { modulus: modulus.value, poisson: BONE_POISSON, strength: strength.value };
+}
+
+/** Strength over modulus of the nominal foams, on the average: the strain at which they yield. */
+const YIELD_STRAIN = ([10, 15, 20, 30] as const).reduce((sum, grade) => {
+  const { modulus, strength } = bones[`foam grade ${grade}`];
+  return sum + strength.value / modulus.value / 4;
+}, 0);
+
+/**
+ * Press at which bone of a modulus yields, MPa: that of the bone or foam in the list which has it, or else the strain at
+ * which the foams yield times the modulus, a teaching value.
+ *
+ * @param modulus MPa
+ */
+export function boneStrength(modulus: number): number {
+  const name = boneWithModulus(modulus);
+  return name === undefined ? YIELD_STRAIN * modulus : bones[name].strength.value;
 }
 
 /** The bone or foam that has a modulus, MPa; undefined where none has just that. */

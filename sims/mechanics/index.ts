@@ -7,6 +7,7 @@ export {
   boneNames,
   boneOf,
   bones,
+  boneStrength,
   boneWithModulus,
   corticalModulus,
   type Bone,

@@ -43,6 +43,8 @@ export interface RockingReading {
   readonly forces: readonly number[];
   readonly gaps: readonly number[];
   readonly slips: readonly number[];
+  /** For each element: how far what stands behind it has been crushed for good, mm */
+  readonly crushed: readonly number[];
   /** Rim loads borne since the start of the rocking, or none */
   readonly rims: readonly RimReading[];
   /** Whether the ball is being rocked from rim to rim. */

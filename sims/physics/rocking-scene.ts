@@ -148,7 +148,10 @@ export function createRockingScene(options: RockingSceneOptions): RockingScene {
     return { force: { x: -normal.x * normalForce, z: -normal.z * normalForce }, at: onSocket };
   }
 
-  function bed(): Pick<RockingReading, 'liftOff' | 'pressIn' | 'gaps' | 'forces' | 'slips'> {
+  function bed(): Pick<
+    RockingReading,
+    'liftOff' | 'pressIn' | 'gaps' | 'forces' | 'slips' | 'crushed'
+  > {
     const pose = world.pose();
     const springGaps = springs.map((spring) => gapOf(spring, pose));
     const gaps = springOf.map((i) => springGaps[i] ?? 0);
@@ -157,6 +160,7 @@ export function createRockingScene(options: RockingSceneOptions): RockingScene {
       gaps,
       forces: springOf.map((i, k) => 0 - pullOf(memory, i, springGaps[i] ?? 0) * (shareOf[k] ?? 0)),
       slips: springOf.map((i) => memory.slips[i] ?? 0),
+      crushed: springOf.map((i) => 0 - (memory.homes[i] ?? 0)),
       liftOff: bearing.reduce((most, gap) => Math.max(most, gap), 0),
       pressIn: bearing.reduce((most, gap) => Math.max(most, -gap), 0),
     };

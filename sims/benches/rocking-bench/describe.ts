@@ -1,7 +1,8 @@
-import { mm } from '../../shared/format.ts';
+import { fixedText, mm } from '../../shared/format.ts';
 import { differenceOf, differenceText, force, small } from './lettering.ts';
 import { isLost } from './magnify.ts';
 import { hardestPulled, isPiece, type Posed } from './posed.ts';
+import { yieldsAt } from './seat.ts';
 import { layoutWords, type BedKind, type DesignName, type RockingSetting } from './settings.ts';
 import type { RockingBench } from './state.svelte.ts';
 
@@ -43,10 +44,16 @@ export function settingLine(setting: RockingSetting): string {
   return [
     `${force(press)}, ${placeWords(setting)}`,
     ...designs,
-    `bone ${modulus} MPa, ${mm(layer)} thick`,
+    `bone ${modulus} MPa, ${mm(layer)} thick${yieldWords(setting)}`,
     `back ${mm(height)} by ${mm(width)}`,
     `ball ${mm(ballDiameter)}, diametral mismatch ${mm(mismatch)}`,
   ].join('; ');
+}
+
+/** ", yields at 8.4 MPa", or nothing. */
+function yieldWords(setting: RockingSetting): string {
+  const strength = yieldsAt(setting);
+  return strength === undefined ? '' : `, yields at ${fixedText(strength, 1)}\u00a0MPa`;
 }
 
 export function placeWords({ plane, place }: RockingSetting): string {

@@ -25,7 +25,8 @@ function designReadings(bench: RockingBench, name: DesignName): readonly BenchRe
     if (isLost(expected.state)) return `solver: ${stateWord(expected)}`;
     if (readings === null) return 'by the solver';
     if (posed.state === 'moving') return 'under way';
-    if (remembers) return `solver, never slipped: ${small(expected[of])}`;
+    const fresh = bench.setting.yields ? 'new socket' : 'never slipped';
+    if (remembers) return `solver, ${fresh}: ${small(expected[of])}`;
     return `solver ${small(expected[of])}, ${differenceText(differenceOf(posed[of], expected[of]))}`;
   };
   const value = (of: 'liftOff' | 'pressIn'): string =>

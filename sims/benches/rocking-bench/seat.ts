@@ -1,6 +1,7 @@
 import { BODY } from '../../figures/section.ts';
 import {
   BONE_POISSON,
+  boneStrength,
   flatBed,
   holds,
   keel,
@@ -80,10 +81,15 @@ export function loadAt(setting: RockingSetting, place: number = setting.place): 
   return loadInSpace(planeOf(setting), force, at);
 }
 
+/** Press at which the bone of the setting yields, MPa; undefined where it bears any. */
+export const yieldsAt = ({ modulus, yields }: RockingSetting): number | undefined =>
+  yields ? boneStrength(modulus) : undefined;
+
 /** A design on the bone of the setting. */
 export function seatOf(setting: RockingSetting, design: Design): Seat {
   const { modulus, layer: thickness } = setting;
-  const bone = { modulus, poisson: BONE_POISSON };
+  const strength = yieldsAt(setting);
+  const bone = { modulus, poisson: BONE_POISSON, strength };
   const level = -BODY.thickness;
   const bed = flatBed(
     { kind: 'ellipse', width: setting.width, height: setting.height },
@@ -91,6 +97,7 @@ export function seatOf(setting: RockingSetting, design: Design): Seat {
       layer: { thickness, ...bone },
       level,
       elements: BED_ELEMENTS,
+      strength,
       bond: design.bed === 'bonded' ? Infinity : undefined,
       isRough: design.bed !== 'pressed',
     },

@@ -1,6 +1,12 @@
 import type { HoldKind } from '../../mechanics/index.ts';
 import type { Range } from '../../shared/range.ts';
-import { choiceField, numberField, type UrlField, type UrlFields } from '../../shared/url-state.ts';
+import {
+  choiceField,
+  numberField,
+  switchField,
+  type UrlField,
+  type UrlFields,
+} from '../../shared/url-state.ts';
 
 /** The two designs that are rocked in the same run. */
 export type DesignName = 'a' | 'b';
@@ -41,11 +47,13 @@ export interface RockingSetting {
   readonly modulus: number;
   /** Of bone that gives */
   readonly layer: number;
+  /** Whether the bone yields at its strength, or comes back from any press */
+  readonly yields: boolean;
   readonly a: Design;
   readonly b: Design;
 }
 
-type Numbers = Exclude<keyof RockingSetting, 'plane' | DesignName>;
+type Numbers = Exclude<keyof RockingSetting, 'plane' | 'yields' | DesignName>;
 
 export const ranges: Readonly<Record<Numbers, Range>> = {
   press: { min: 50, max: 1000, step: 10, digits: 0, unit: 'N' },
@@ -128,6 +136,7 @@ export const defaultSetting: RockingSetting = {
   width: 27,
   modulus: 210,
   layer: 6,
+  yields: false,
   a: alike,
   b: { ...alike, layout: 'upright' },
 };
@@ -169,6 +178,7 @@ export const rockingFields: UrlFields<FlatSetting> = {
   width: number('width', 'width of the back', 'width'),
   modulus: number('bone', 'modulus of the bone', 'modulus'),
   layer: number('layer', 'bone that gives', 'layer'),
+  yields: switchField('yields', 'bone yields', defaultSetting.yields),
   'a-layout': a.layout,
   'a-spacing': a.spacing,
   'a-kind': a.kind,
@@ -203,7 +213,7 @@ export function flat({ a: first, b: second, ...rest }: RockingSetting): FlatSett
 
 export function unflat(state: FlatSetting): RockingSetting {
   const { plane, press, place, cycles, left, ballDiameter, mismatch } = state;
-  const { height, width, modulus, layer } = state;
+  const { height, width, modulus, layer, yields } = state;
   const common = { plane, press, place, cycles, left, ballDiameter, mismatch };
   return {
     ...common,
@@ -211,6 +221,7 @@ export function unflat(state: FlatSetting): RockingSetting {
     width,
     modulus,
     layer,
+    yields,
     a: {
       layout: state['a-layout'],
       spacing: state['a-spacing'],

@@ -41,7 +41,7 @@ export class RockingBench {
   /** The last rocking; null where the sockets have not been rocked since the last change. */
   rocked = $state.raw<Rocked | null>(null);
   isRocking = $state(false);
-  /** Something had slipped before the ball went where it is now: the solver starts afresh and knows nothing of it. */
+  /** Something had slipped, or was crushed, before the ball went where it is now: the solver starts afresh and knows nothing of it. */
   remembers = $state(false);
 
   /** What the sockets are made of, as text: they need not be made again for a ball that moves. */
@@ -261,7 +261,10 @@ export class RockingBench {
 
   #hasSlipped(): boolean {
     const { readings } = this;
-    return designNames.some((name) => readings?.[name].slips.some((slip) => slip > SLIPPED));
+    return designNames.some((name) => {
+      const { slips = [], crushed = [] } = readings?.[name] ?? {};
+      return [...slips, ...crushed].some((way) => way > SLIPPED);
+    });
   }
 }
 

@@ -5,6 +5,7 @@ import {
   boneNames,
   boneOf,
   bones,
+  boneStrength,
   boneWithModulus,
   corticalModulus,
   flatBed,
@@ -65,6 +66,15 @@ describe('the same numbers as in the list of facts', () => {
     const { low, high, howRead } = corticalModulus;
     expect(facts.get('cortical-bone-modulus')).toMatchObject({ low, high, howRead });
   });
+});
+
+test('strength of a modulus: that of the bone in the list, and between the foams about their share', () => {
+  for (const name of boneNames) {
+    expect(boneStrength(bones[name].modulus.value)).toBe(bones[name].strength.value);
+  }
+  expect(boneStrength(200)).toBeGreaterThan(bones['foam grade 15'].strength.value);
+  expect(boneStrength(200)).toBeLessThan(bones['foam grade 20'].strength.value);
+  expect(boneStrength(400) / boneStrength(200)).toBeCloseTo(2, 12);
 });
 
 test('a name that is none is refused, and a modulus between them has none', () => {

@@ -13,6 +13,7 @@ test('index: the public names, no fewer and no more', () => {
     'bimetalCurvature',
     'boneNames',
     'boneOf',
+    'boneStrength',
     'boneWithModulus',
     'bones',
     'cem43',

@@ -7,6 +7,7 @@ import {
   loadAt,
   placesOf,
   seatOf,
+  yieldsAt,
 } from '../../../sims/benches/rocking-bench/seat.ts';
 import {
   defaultSetting,
@@ -17,7 +18,7 @@ import {
   unflat,
   type RockingSetting,
 } from '../../../sims/benches/rocking-bench/settings.ts';
-import { boneNames, boneOf, boneWithModulus } from '../../../sims/mechanics/index.ts';
+import { boneNames, boneOf, boneWithModulus, rockingTest } from '../../../sims/mechanics/index.ts';
 import { planeSprings } from '../../../sims/physics/rocking-plane.ts';
 import { readUrlState, writeUrlState } from '../../../sims/shared/url-state.ts';
 import { settings } from './settings.ts';
@@ -107,6 +108,29 @@ test('the load goes through the middle of the ball, from the place where it touc
   expectClose(point[1] + (force[1] / force[2]) * (curvatureRadius - point[2]), 0, {
     absolute: 1e-9,
   });
+});
+
+test('bone that yields: one peg on it is carried to a press, and not beyond; on bone that does not, to any', () => {
+  const at = (press: number, yields: boolean) => {
+    const setting = { ...defaultSetting, press, yields };
+    return posedByTheory(setting, seatOf(setting, setting.a)).state;
+  };
+  const most = (yields: boolean): number => {
+    const setting = { ...defaultSetting, yields };
+    const { elements } = seatOf(setting, setting.b);
+    return rockingTest({ seat: { elements }, load: loadAt(setting), cycles: 0 }).greatestLoad;
+  };
+  expect(yieldsAt(defaultSetting)).toBeUndefined();
+  expect(yieldsAt({ ...defaultSetting, yields: true })).toBe(8.4);
+  expect([at(300, true), at(300, false), at(30_000, false)]).toEqual([
+    'at rest',
+    'at rest',
+    'at rest',
+  ]);
+  expect(at(30_000, true)).not.toBe('at rest');
+  expect(most(false)).toBe(Infinity);
+  expect(most(true)).toBeGreaterThan(500);
+  expect(most(true)).toBeLessThan(10_000);
 });
 
 test('by theory: at rest where something holds, slid or tipped to the side of the ball where nothing does', () => {

@@ -31,6 +31,7 @@ export const settings: fc.Arbitrary<RockingSetting> = fc.record({
   width: within(ranges.width),
   modulus: within(ranges.modulus),
   layer: within(ranges.layer),
+  yields: fc.boolean(),
   a: design,
   b: design,
 });
