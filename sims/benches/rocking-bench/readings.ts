@@ -30,7 +30,7 @@ function designReadings(bench: RockingBench, name: DesignName): readonly BenchRe
     return `solver ${small(expected[of])}, ${differenceText(differenceOf(posed[of], expected[of]))}`;
   };
   const value = (of: 'liftOff' | 'pressIn'): string =>
-    isLost(posed.state) ? stateWord(posed) : small(posed[of]);
+    isLost(posed.state) ? hyphenated(stateWord(posed)) : small(posed[of]);
   const far = bench.setting[name].bed === 'bonded' ? 'stretch' : 'gap';
   return [
     { name: `${says}, ${far}`, value: value('liftOff'), note: compared('liftOff'), tone: 'motion' },
@@ -43,6 +43,9 @@ function designReadings(bench: RockingBench, name: DesignName): readonly BenchRe
     { name: `${says}, hardest pull`, ...pullReading(posed), tone: 'force' },
   ];
 }
+
+/** A long word that may break in a narrow cell. */
+const hyphenated = (word: string): string => word.replace('overturned', 'over\u00adturned');
 
 function pullReading(posed: Posed): { readonly value: string; readonly note: string } {
   const hold = hardestPulled(posed);
