@@ -75,7 +75,7 @@ test('a socket that nothing holds is lost in words, and a new ball place starts 
   await bench.settle();
   expect(words(bench)).toContain('has slid off: nothing holds it along the bone.');
   expect(words(bench)).toContain('has overturned: nothing balances this load.');
-  expect(valueOf(bench, 'B, gap')).toMatchObject({ value: 'overturned' });
+  expect(valueOf(bench, 'B, gap')).toMatchObject({ value: 'over\u00adturned' });
   bench.place(0);
   expect(bench.readings).toBe(null);
   await bench.settle();
