@@ -16,12 +16,14 @@ import { playwrightTally, vitestTally } from './tally.mjs';
 
 const report = (/** @type {string} */ name) => join(artefacts, 'reports', `${name}.json`);
 
-/** @type {(...commands: readonly (readonly [tool: string, ...args: string[]])[]) => Promise<boolean>} */
+/**
+ * Runs tools side by side; each says what it found when it ends.
+ *
+ * @type {(...commands: readonly (readonly [tool: string, ...args: string[]])[]) => Promise<boolean>}
+ */
 async function tools(...commands) {
-  for (const [tool, ...args] of commands) {
-    if ((await runTool(tool, args)) !== 0) return false;
-  }
-  return true;
+  const codes = await Promise.all(commands.map(([tool, ...args]) => runTool(tool, args)));
+  return codes.every((code) => code === 0);
 }
 
 /** @type {(name: string, projects: readonly string[]) => Stage} */
