@@ -49,11 +49,6 @@ for (const lesson of lessonRoutes('clinic')) {
     });
   }
 
-  test(`${lesson}: the count of pages sees more than one where there is more`, async ({ page }) => {
-    await page.goto(lesson);
-    expect(await printedPages(page, 'A4')).toBeGreaterThan(1);
-  });
-
   test(`${lesson}: has what a sheet needs`, async ({ page }) => {
     await page.goto(`${lesson}sheet/`);
     await page.emulateMedia({ media: 'print' });
@@ -84,3 +79,8 @@ for (const lesson of lessonRoutes('clinic')) {
     await expectNoAxeViolations(page);
   });
 }
+
+test('the count of pages sees more than one where there is more', async ({ page }) => {
+  await page.goto('clinic/01-ball-and-cup/');
+  expect(await printedPages(page, 'A4')).toBeGreaterThan(1);
+});

@@ -11,6 +11,12 @@ export const screens = [
 
 export type Screen = (typeof screens)[number];
 
+export function screenOf(name: Screen['name']): Screen {
+  const screen = screens.find((each) => each.name === name);
+  if (screen === undefined) throw new RangeError(`name is ${name}; allowed: one of the screens`);
+  return screen;
+}
+
 export const schemes = ['light', 'dark'] as const;
 
 export type Scheme = (typeof schemes)[number];
