@@ -78,6 +78,14 @@ export const presets: readonly Preset[] = [
 
 /** The preset a design is exactly, or undefined. */
 export function presetOf(design: Design): Preset | undefined {
-  const text = JSON.stringify(design);
-  return presets.find((preset) => JSON.stringify(preset.design) === text);
+  const text = written(design);
+  return presets.find((preset) => written(preset.design) === text);
+}
+
+/** All of a design, whatever the order its numbers came in. */
+function written({ pegs, keel }: Design): string {
+  return JSON.stringify([
+    pegs.map(({ kind, x, y, diameter, length }) => [kind, x, y, diameter, length]),
+    keel && [keel.kind, keel.x, keel.y, keel.span, keel.depth, keel.thickness],
+  ]);
 }

@@ -110,6 +110,8 @@ test('presets are told apart, and the board opens with one', () => {
   expect(presetOf(defaultBoard.design)?.id).toBe('near');
   for (const preset of presets) {
     expect(presetOf(preset.design)).toBe(preset);
+    const query = writeBoardLink({ ...defaultBoard, design: preset.design });
+    expect(presetOf(readBoardLink(query).state.design)).toBe(preset);
     expect(`${preset.name} ${preset.text}`).not.toMatch(/\b(best|better|ideal|optimal)\b/i);
   }
 });
