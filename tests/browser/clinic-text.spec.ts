@@ -1,10 +1,12 @@
 import type { Page } from '@playwright/test';
 import { everySentence as ofForceAndArc } from '../../sims/benches/force-and-arc/simple-words.ts';
+import { everySentence as ofGapAndHeat } from '../../sims/benches/gap-and-heat/simple-words.ts';
 import { everySentence as ofPegBoard } from '../../sims/benches/peg-board/simple-words.ts';
 import { everySentence as ofPressurePrint } from '../../sims/benches/pressure-print/simple-words.ts';
 import { everySentence as ofPushBench } from '../../sims/benches/push-bench/simple-words.ts';
 import { everySentence as ofRockingBench } from '../../sims/benches/rocking-bench/simple-words.ts';
 import { everySentence as ofRoundTheRim } from '../../sims/benches/round-the-rim/simple-words.ts';
+import { everySentence as ofWeekByWeek } from '../../sims/benches/week-by-week/simple-words.ts';
 import { patientBlocks } from '../../site/clinic/patient-text.ts';
 import {
   countText,
@@ -24,6 +26,8 @@ const saidByBench: Readonly<Record<string, readonly string[]>> = {
   'clinic/05-direction-of-force/': ofForceAndArc,
   'clinic/06-rim-load/': ofRockingBench,
   'clinic/07-holding-fast/': ofPegBoard,
+  'clinic/08-cement/': ofGapAndHeat,
+  'clinic/09-layers-and-bone/': ofWeekByWeek,
 };
 const LONGEST_SENTENCE = 15;
 const MOST_SENTENCES_A_CARD = 3;

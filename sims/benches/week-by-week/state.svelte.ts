@@ -20,7 +20,11 @@ export class WeekByWeek {
 
   readonly #loop = createFrameLoop((seconds) => this.#frame(seconds));
 
-  constructor(initial: Partial<WeekSetting> = {}) {
+  readonly #pace: number;
+
+  /** @param pace weeks that go by in a second */
+  constructor(initial: Partial<WeekSetting> = {}, pace = WEEKS_A_SECOND) {
+    this.#pace = pace;
     this.setting = { ...defaultWeek, ...initial };
     this.time = this.setting.week;
   }
@@ -69,7 +73,7 @@ export class WeekByWeek {
   }
 
   #frame(seconds: number): boolean {
-    this.time = Math.min(WEEKS, this.time + seconds * WEEKS_A_SECOND);
+    this.time = Math.min(WEEKS, this.time + seconds * this.#pace);
     if (this.time < WEEKS) return this.isPlaying;
     this.#stopAt(WEEKS);
     return false;
