@@ -2,8 +2,6 @@ import { beforeEach, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
 import Bench from '../../sims/benches/gap-and-heat/Bench.svelte';
-import OnStage from '../../sims/benches/gap-and-heat/OnStage.svelte';
-import Simple from '../../sims/benches/gap-and-heat/Simple.svelte';
 import '../../site/styles/tokens.css';
 import '../../site/styles/base.css';
 import { drawing, lettering, points, reading, send, valueOf } from './support/bench-drawing.ts';
@@ -113,35 +111,4 @@ test('on its own page it takes its setting from the link, and says in one line w
     .toBeVisible();
   expect(await valueOf(slider(TIME).element())).toBe(600);
   await expect.element(page.getByRole('radio', { name: 'Round a peg' })).toBeChecked();
-});
-
-test('on the stage an act comes at each press, and sets from its beginning', async () => {
-  const acts = [
-    { text: 'snug', change: { fitError: 0 } },
-    { text: 'loose', change: { fitError: 3 } },
-  ];
-  await render(OnStage, { acts });
-  const now = (): string => document.querySelector('tr.now')?.textContent ?? '';
-  const rows = [...document.querySelectorAll<HTMLElement>('tr.build')];
-  rows[0]?.setAttribute('data-shown', '');
-  await expect.poll(now).toContain(rows[0]?.querySelector('td')?.textContent ?? 'nothing');
-  rows[1]?.setAttribute('data-shown', '');
-  await expect.poll(now).toContain(rows[1]?.querySelector('td')?.textContent ?? 'nothing');
-  await expect.poll(() => valueOf(slider('Time').element()), PATIENCE).toBeGreaterThan(0);
-});
-
-test('the plain bench speaks in words, and goes back to its beginning when asked to', async () => {
-  await render(Simple, { resetOn: 'begin-anew' });
-  const said = (): string => document.querySelector('.simple [role="status"]')?.textContent ?? '';
-  const first = said();
-  await page.getByRole('radio', { name: 'Big gap' }).click();
-  const on = page.getByRole('button', { name: 'Let it set' });
-  await on.click();
-  await on.click();
-  await expect.poll(said).toContain('too hot');
-  await on.click();
-  await expect.poll(said).toContain('cools down');
-  window.dispatchEvent(new Event('begin-anew'));
-  await expect.poll(said).toBe(first);
-  expect(document.querySelector('svg')?.textContent).not.toMatch(/\d/);
 });

@@ -1,4 +1,4 @@
-import { fixed, type View } from '../../figures/view.ts';
+import { fixed, type Point, type View } from '../../figures/view.ts';
 import { thicknessOf, tipThickness } from './mantle.ts';
 import type { GapSetting, HoldName } from './settings.ts';
 
@@ -50,4 +50,11 @@ export function reachLine(stem: Stem, setting: GapSetting, reach: number, view: 
       })
       .join('');
   return side(-1) + side(1);
+}
+
+/** Where a thermometer feels the bone: beside the cement, two fifths down. */
+export function feelsAt(setting: GapSetting, view: View): Point {
+  const stem = stemOf(setting, setting.measured);
+  const depth = 0.4 * stem.length;
+  return { x: view.x(halfAt(stem, depth, thicknessOf(setting))), y: view.y(-depth) };
 }

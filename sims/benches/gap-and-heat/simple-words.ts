@@ -1,72 +1,64 @@
-import { boneAt, heatOf } from './heat.ts';
+import { heatOf } from './heat.ts';
 import { defaultGap, type GapSetting } from './settings.ts';
 
 /*
- * The plain bench in plain words. Its sizes are teaching values: three gaps far enough apart to be told from each other at
- * a glance, round a keel.
+ * The plain bench in plain words: a fin in a snug and in a loose hole, and how warm the bone gets while the cement sets.
+ * The two layers, and where “a bit” ends and “a lot” begins, are teaching values.
  */
 
-export type GapName = 'thin' | 'middle' | 'thick';
+export type FitName = 'snug' | 'loose';
 
-export const gaps: readonly {
-  readonly name: GapName;
+export const fits: readonly {
+  readonly name: FitName;
   readonly text: string;
   /** Of the cement, mm */
   readonly thickness: number;
 }[] = [
-  { name: 'thin', text: 'Small gap', thickness: 1 },
-  { name: 'middle', text: 'Middle gap', thickness: 2.5 },
-  { name: 'thick', text: 'Big gap', thickness: 4.5 },
+  { name: 'snug', text: 'Snug fit', thickness: 1 },
+  { name: 'loose', text: 'Loose fit', thickness: 4 },
 ];
 
-/** Moments from the cement going in: when, s, and what is said of it. */
-export const moments: readonly { readonly time: number; readonly words: string }[] = [
-  { time: 0, words: 'The cement goes in soft and cool.' },
-  { time: 270, words: 'It starts to set.' },
-  { time: 370, words: 'Now it is at its hottest.' },
-  { time: 900, words: 'It has set, and it cools down.' },
+/** How far the bone warms, by the least it is called so for, °C above the body. */
+const warmings: readonly { readonly from: number; readonly words: string }[] = [
+  { from: 10, words: 'warms a lot' },
+  { from: 6, words: 'warms more' },
+  { from: -Infinity, words: 'warms a bit' },
 ];
 
-/** How warm the bone is called, by the least it is called so for, °C. */
-const warmths: readonly { readonly from: number; readonly words: string }[] = [
-  { from: 47, words: 'The bone next to it is too hot.' },
-  { from: 43, words: 'The bone next to it is hot.' },
-  { from: 38, words: 'The bone next to it is warm.' },
-  { from: -Infinity, words: 'The bone next to it is not hot.' },
-];
+/** Names on the thermometer, °C. */
+export const marks = [
+  { at: 37, text: 'body' },
+  { at: 50, text: 'hot' },
+] as const;
 
-export const marks = { hot: 'too hot', body: 'body' } as const;
-
-export function settingOf(gap: GapName, moment: number): GapSetting {
-  const thickness = gaps.find(({ name }) => name === gap)?.thickness ?? defaultGap.gap;
-  return {
-    ...defaultGap,
-    gap: thickness,
-    fitError: 0,
-    time: moments[moment]?.time ?? 0,
-  };
+export function settingOf(fit: FitName): GapSetting {
+  const thickness = fits.find(({ name }) => name === fit)?.thickness ?? defaultGap.gap;
+  return { ...defaultGap, measured: 'keel', gap: thickness, fitError: 0 };
 }
 
-/** How warm the bone is at a moment, in plain words. */
-export function warmthWords(celsius: number): string {
-  return warmths.find(({ from }) => celsius >= from)?.words ?? '';
+const layers: Readonly<Record<FitName, string>> = { snug: 'thin', loose: 'thick' };
+
+export const underWay = 'The cement sets. Watch the bone get warm.';
+
+export function waiting(fit: FitName): string {
+  return `A ${fit} fit leaves a ${layers[fit]} layer of cement.`;
 }
 
-export function outcomeOf(gap: GapName, moment: number): string {
-  const setting = settingOf(gap, moment);
-  const shown = boneAt(heatOf(setting, setting.measured), setting.time);
-  return `${moments[moment]?.words ?? ''} ${warmthWords(shown)}`;
+/** How far the bone has warmed once the cement has set, in plain words. */
+export function outcomeOf(fit: FitName): string {
+  const setting = settingOf(fit);
+  const [{ peakAtBone }, body] = [heatOf(setting, setting.measured), marks[0].at];
+  const words = warmings.find(({ from }) => peakAtBone - body >= from)?.words ?? '';
+  return `With a ${layers[fit]} layer, the bone ${words}. Then it cools.`;
 }
 
 /** The picture for those who hear it. */
-export function pictureWords(gap: GapName): string {
-  const size = { thin: 'a small gap', middle: 'a gap of middle size', thick: 'a big gap' }[gap];
-  return `A part in the bone with ${size} round it. Cement fills the gap. The mark shows how hot the bone is.`;
+export function pictureWords(fit: FitName): string {
+  return `A fin in bone, cut in half. A ${layers[fit]} layer of cement fills the gap. The mark shows how warm the bone is.`;
 }
 
 /** Everything the bench can ever say, to be checked for how hard it is to read. */
 export const everySentence: readonly string[] = [
-  ...moments.map(({ words }) => words),
-  ...warmths.map(({ words }) => words),
-  ...gaps.map(({ name }) => pictureWords(name)),
+  underWay,
+  ...fits.flatMap(({ name }) => [waiting(name), outcomeOf(name), pictureWords(name)]),
 ];

@@ -1,14 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { heatOf, boneAt } from '../../../sims/benches/gap-and-heat/heat.ts';
+import { boneAt, BODY_TEMPERATURE, heatOf } from '../../../sims/benches/gap-and-heat/heat.ts';
 import {
   everySentence,
-  gaps,
-  moments,
+  fits,
+  marks,
   outcomeOf,
   pictureWords,
   settingOf,
-  warmthWords,
+  waiting,
 } from '../../../sims/benches/gap-and-heat/simple-words.ts';
+import { runSpan } from '../../../sims/benches/gap-and-heat/stage-run.svelte.ts';
 import {
   countText,
   fleschKincaidGrade,
@@ -17,24 +18,37 @@ import {
   wordsOf,
 } from '../../../site/clinic/reading-grade.ts';
 
-const HOTTEST = 2;
+const heated = fits.map(({ name }) => {
+  const setting = settingOf(name);
+  return { name, setting, heat: heatOf(setting, setting.measured) };
+});
 
 describe('what the plain bench says of heat', () => {
-  test.each(gaps)('$text: its hottest moment is the hottest of the half hour', ({ name }) => {
-    const setting = settingOf(name, HOTTEST);
-    const { peakAtBone } = heatOf(setting, setting.measured);
-    const shown = boneAt(heatOf(setting, setting.measured), setting.time);
-    expect(peakAtBone - shown).toBeLessThan(0.6);
-    expect(warmthWords(peakAtBone)).toBe(warmthWords(shown));
+  test.each(heated)('$name: the bone warms above the body, and then it cools', ({ heat }) => {
+    expect(heat.peakAtBone).toBeGreaterThan(BODY_TEMPERATURE + 1);
+    expect(heat.peakTime).toBeLessThan(runSpan / 2);
+    const rise = heat.peakAtBone - BODY_TEMPERATURE;
+    expect(boneAt(heat, runSpan) - BODY_TEMPERATURE).toBeLessThan(0.6 * rise);
   });
 
-  test('a small gap makes the bone no more than warm, a big one too hot', () => {
-    expect(outcomeOf('thin', HOTTEST)).toContain('is warm');
-    expect(outcomeOf('middle', HOTTEST)).toContain('hot');
-    expect(outcomeOf('thick', HOTTEST)).toContain('too hot');
-    for (const { name } of gaps) expect(outcomeOf(name, 0)).toContain('is not hot');
+  test('a loose fit warms it more, past the mark that is called hot; a snug one does not', () => {
+    const [snug = NaN, loose = NaN] = heated.map(({ heat }) => heat.peakAtBone);
+    const [body, hot] = marks;
+    expect(body.at).toBe(BODY_TEMPERATURE);
+    expect(snug).toBeLessThan(hot.at);
+    expect(loose).toBeGreaterThan(hot.at);
+    expect(outcomeOf('snug')).toBe('With a thin layer, the bone warms a bit. Then it cools.');
+    expect(outcomeOf('loose')).toBe('With a thick layer, the bone warms a lot. Then it cools.');
   });
 
+  test('each fit is told by its layer', () => {
+    expect(waiting('snug')).toContain('thin layer');
+    expect(waiting('loose')).toContain('thick layer');
+    expect(pictureWords('loose')).toContain('thick layer');
+  });
+});
+
+describe('how it says it', () => {
   test('no sentence is over fifteen words, and none has a number', () => {
     for (const block of everySentence) {
       expect(block).toMatch(/[.?!]$/);
@@ -46,11 +60,8 @@ describe('what the plain bench says of heat', () => {
   });
 
   test('grade at most 6 by Flesch–Kincaid and 8 by SMOG', () => {
-    const counts = countText([
-      ...gaps.map(({ name }) => pictureWords(name)),
-      ...gaps.flatMap(({ name }) => moments.map((_, place) => outcomeOf(name, place))),
-    ]);
-    expect(counts.sentences).toBeGreaterThanOrEqual(30);
+    const counts = countText(everySentence);
+    expect(counts.sentences).toBeGreaterThan(12);
     expect(fleschKincaidGrade(counts)).toBeLessThanOrEqual(6);
     expect(smogGrade(counts)).toBeLessThanOrEqual(8);
   });
