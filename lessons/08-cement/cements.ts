@@ -1,5 +1,5 @@
 import { BODY_TEMPERATURE, halfPolymer, heatOf } from '../../sims/benches/gap-and-heat/heat.ts';
-import { DENSITY, designOf, mantlesOf } from '../../sims/benches/gap-and-heat/mantle.ts';
+import { DENSITY, designOf } from '../../sims/benches/gap-and-heat/mantle.ts';
 import {
   defaultGap,
   type GapSetting,
@@ -15,6 +15,7 @@ import {
   SKIN_BURN_LIMIT,
   type CementHeat,
 } from '../../sims/mechanics/index.ts';
+import { fixedText } from '../../sims/shared/format.ts';
 
 /*
  * Everything the lesson shows, computed: pegs and keel of Gap and Heat, their cement and its heat. Sizes and heat of setting
@@ -26,7 +27,6 @@ export const opening: GapSetting = { ...defaultGap, gap: 1, fitError: 0 };
 /** J/mm³, s and °C */
 export const { heat: totalHeat, peakTime, start } = opening;
 export const bodyTemperature = BODY_TEMPERATURE;
-export { DENSITY };
 
 /*
  * Volume
@@ -44,7 +44,7 @@ export interface VolumeParts {
 }
 
 const { pegCount, pegDiameter, pegLength, keelLength, keelThickness, keelHeight } = opening;
-export { keelHeight, keelLength, keelThickness, pegCount, pegDiameter, pegLength };
+export { keelLength, keelThickness, pegCount, pegDiameter, pegLength };
 
 /** Cement round pegs that stand with a gap on every side, mm³. */
 export function pegParts(
@@ -64,10 +64,10 @@ export function pegParts(
 
 const keel = designOf(opening, 'keel').keel;
 if (keel === undefined) throw new Error('the keel is missing');
-export const tipLength = keel.tipLength ?? keel.length;
-export const tipThickness = keel.tipThickness ?? keel.thickness;
+const tipLength = keel.tipLength ?? keel.length;
+const tipThickness = keel.tipThickness ?? keel.thickness;
 /** The way round the keel half-way down, mm. */
-export const keelRound = keelLength + tipLength + keelThickness + tipThickness;
+const keelRound = keelLength + tipLength + keelThickness + tipThickness;
 
 /** Cement round the keel, which narrows evenly, mm³. */
 export function keelParts(gap: number): VolumeParts {
@@ -141,9 +141,6 @@ export const riseTimes = riseOf(thick) / riseOf(thin);
 export const hotterOutcome =
   Math.abs(riseTimes - 1) < 0.05 ? 'alike' : riseTimes < 1 ? 'thin' : 'thick';
 
-/** Coldest the bone’s surface gets before the heat comes, °C. */
-export const coldest = ({ histories }: CementHeat): number => Math.min(...histories.bone);
-
 const cement = materials['bone cement'];
 const bone = materials['cancellous bone'];
 const polymer = materials.polyethylene;
@@ -151,7 +148,7 @@ type Warmed = Pick<typeof cement, 'conductivity' | 'volumetricHeat'>;
 /** How fast warmth spreads, mm²/s, and how much a surface takes at once, J/(mm²·K·√s). */
 export const diffusivity = ({ conductivity, volumetricHeat }: Warmed): number =>
   conductivity.value / volumetricHeat.value;
-export const effusivity = ({ conductivity, volumetricHeat }: Warmed): number =>
+const effusivity = ({ conductivity, volumetricHeat }: Warmed): number =>
   Math.sqrt(conductivity.value * volumetricHeat.value);
 export const spread = { cement: diffusivity(cement), bone: diffusivity(bone) };
 export const taking = {
@@ -172,7 +169,7 @@ export const settingSpan = peakTime / 4;
 export const cementShare = taking.cement / (taking.cement + taking.bone);
 export const contact = (ofCement: number, ofBone: number): number =>
   cementShare * ofCement + (1 - cementShare) * ofBone;
-/** At first touch, and the most that any thickness of flat cement can do to the bone. */
+/** At first touch, and under flat cement without end once it has set. */
 export const firstTouch = contact(start, bodyTemperature);
 export const ceiling = contact(ownPeak, bodyTemperature);
 
@@ -233,5 +230,14 @@ export const heatRows = [0.5, 1, 1.5, 2, 3, 4].map((thickness) => ({
   heat: heatAt(thickness),
 }));
 
-/** Both designs of the bench at a fit error, for the lecture and the clinic. */
-export const mantlesWith = (fitError: number) => mantlesOf({ ...opening, fitError });
+/** A number that may be tiny or large, in a few digits. */
+export const rounded = (value: number): string =>
+  value < 10 ? String(Number(value.toPrecision(2))) : fixedText(value, 0);
+
+/** The thick mantle with the heats between which print lies. */
+export const thickByHeat = {
+  least: heatAt(THICK, 'keel', { heat: leastHeat }),
+  most: heatAt(THICK, 'keel', { heat: mostHeat }),
+};
+/** Time for warmth to fill half the keel, s. */
+export const fillsKeel = halfOf('keel') ** 2 / diffusivity(polymer);
