@@ -7,9 +7,9 @@ export function shortReference(source: Source): string {
   return `${whoOf(source)} ${yearOf(source) ?? '(year not seen)'}`;
 }
 
-function whoOf({ author, custom, PMCID, title }: Source): string {
+function whoOf({ author, custom, PMCID, title, 'container-title': journal }: Source): string {
   const [first, second, third] = author;
-  if (first === undefined) return PMCID ?? title ?? 'Untitled';
+  if (first === undefined) return PMCID ?? journal ?? title ?? 'Untitled';
   const areMoreUnseen = custom.missing.includes('co-authors');
   if (third !== undefined || areMoreUnseen || (second && 'literal' in second)) {
     return `${familyOf(first)} et al.`;
