@@ -41,7 +41,7 @@ const pictures: readonly Picture[] = [
     part: 'figure.sheet',
   },
   { name: 'study', route: 'study/01-ball-and-cup/', width: 1200, height: 1050 },
-  { name: 'lecture', route: 'lecture/01-ball-and-cup/#2', width: 1280, height: 720 },
+  { name: 'lecture', route: 'lecture/07-holding-fast/#3.5', width: 1280, height: 720 },
   { name: 'clinic', route: 'clinic/01-ball-and-cup/', width: 820, height: 1000 },
 ];
 
