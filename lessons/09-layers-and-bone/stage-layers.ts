@@ -77,7 +77,7 @@ export const pairs = joined
   .toSorted((a, b) => a.apart - b.apart);
 
 /** A fluted peg by itself, lightly loaded; twice and six times so; and the last after rest. */
-const LIGHT = 250;
+export const LIGHT = 250;
 export const REST = 6;
 export const light: Partial<WeekSetting> = { pegs: 'none', press: LIGHT };
 export const twice: Partial<WeekSetting> = { ...light, press: 2 * LIGHT };

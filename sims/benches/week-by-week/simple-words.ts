@@ -1,5 +1,5 @@
 import type { Ingrowth } from '../../mechanics/index.ts';
-import { mostly, runOf } from './run.ts';
+import { mostly, runOf, type Moment } from './run.ts';
 import { defaultWeek, WEEKS, type WeekSetting } from './settings.ts';
 
 /*
@@ -39,6 +39,8 @@ const said = {
 
 /** Fuller than this, per cent of the gaps, is most of them. */
 const MOST = 50;
+/** Less than this share of the gaps cannot be seen. */
+const LEAST = 0.1;
 
 /** What is said at a time in weeks, from 0 to the last. */
 export function outcomeOf({ weeks, share }: Ingrowth, time: number): string {
@@ -52,6 +54,12 @@ export function outcomeOf({ weeks, share }: Ingrowth, time: number): string {
 export function whenWords(time: number): string {
   if (time < 1) return 'first day';
   return time < WEEKS / 2 ? 'weeks later' : 'months later';
+}
+
+/** What lies in most gaps, as it stands in the picture; nothing where there is little yet. */
+export function fillingWords({ share, under }: Moment): string {
+  if (share > LEAST) return 'new bone';
+  return mostly(under?.places ?? []) === 'is lost' ? 'soft tissue' : '';
 }
 
 /** The picture for those who hear it. */
