@@ -1,6 +1,3 @@
-import { mantlesOf } from '../../sims/benches/gap-and-heat/mantle.ts';
-import type { HoldName } from '../../sims/benches/gap-and-heat/settings.ts';
-import { BONE_HEAT_LIMIT } from '../../sims/mechanics/index.ts';
 import { factRange, factValue } from '../fact-value.ts';
 import {
   bodyTemperature,
@@ -9,7 +6,6 @@ import {
   heatAt,
   leastHeat,
   mostHeat,
-  opening,
   pegParts,
   PLANNED,
   QUOTED,
@@ -28,17 +24,12 @@ import {
  * What the lecture shows, from the lesson's own numbers.
  */
 
-/** Three pegs and a keel, their cement as the bench has it, mm³. */
-export const cementOf = (name: HoldName, gap: number): number =>
-  mantlesOf({ ...opening, gap })[name].cement;
-
 /** The ring of the pegs at both gaps, and how its two parts grow. */
 export const rings = [PLANNED, WIDENED].map((gap) => ({ gap, parts: pegParts(gap) }));
 const [before, after] = [pegParts(PLANNED), pegParts(WIDENED)];
 export const growth = {
   sheet: after.sheet / before.sheet,
   corners: after.corners / before.corners,
-  tip: after.tip / before.tip,
 };
 
 /** Mantles beside the keel, mm: what each brings to a square millimetre of bone, J, and how far it warms it, °C. */
@@ -67,7 +58,7 @@ export const thickPeaks = [leastHeat, mostHeat].map(
 );
 
 /** What each rule takes for harm within a minute, °C. */
-export const minuteOfHarm = { bone: QUOTED, skin: skinMinute, ofBone: BONE_HEAT_LIMIT } as const;
+export const minuteOfHarm = { bone: QUOTED, skin: skinMinute } as const;
 
 /** One row of measured or computed degrees. */
 export interface DegreeRow {

@@ -1,3 +1,5 @@
+import { acts } from '../../lessons/08-cement/acts.ts';
+import { gapCells } from '../../sims/benches/gap-and-heat/acts.ts';
 import { expectNoAxeViolations } from './support/accessibility.ts';
 import {
   csvRows,
@@ -58,4 +60,28 @@ test('pictures and numbers can be taken home, and say what the bench says', asyn
   await openBench(page, BENCH, '?gap=abc&heat=9');
   await expect(page.getByText('Not taken from the link')).toHaveCount(1);
   await expect(readingOf(page, 'Peak at the bone')).toHaveText(/47\.7/);
+});
+
+test('in the lecture each press of the clicker fills another gap, and lets it set', async ({
+  page,
+}) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto('lecture/08-cement/#4');
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+  const step = page.locator('.step[data-now]');
+  const now = step.locator('.now td');
+  await expect(now).toHaveText(['?', '?', '?']);
+  const peaks: number[] = [];
+  for (const { text, result } of acts) {
+    await page.keyboard.press('PageDown');
+    await expect(now).toHaveText([...gapCells(result)]);
+    await expect(step.getByRole('row', { name: text }).locator('td')).toHaveText([
+      ...gapCells(result),
+    ]);
+    peaks.push(result.peak);
+  }
+  expect(peaks).toHaveLength(5);
+  expect(peaks[2]).toBeGreaterThan((peaks[0] ?? NaN) + 8);
+  await page.keyboard.press('PageDown');
+  await expect(page.locator('.count')).toHaveText(/^5 \//);
 });

@@ -2,7 +2,7 @@ import { fixedText } from '../../shared/format.ts';
 import { heatOf } from './heat.ts';
 import { mantlesOf } from './mantle.ts';
 import { defaultGap, type GapSetting } from './settings.ts';
-import { stillTime } from './stage-run.svelte.ts';
+import { stillTime } from './stage-times.ts';
 
 /** What an act comes to: cement, mm³; the highest temperature of the bone’s surface, °C; how long it is above 47 °C, s. */
 export interface GapResult {

@@ -9,7 +9,7 @@ import {
   settingOf,
   waiting,
 } from '../../../sims/benches/gap-and-heat/simple-words.ts';
-import { runSpan } from '../../../sims/benches/gap-and-heat/stage-run.svelte.ts';
+import { runSpan } from '../../../sims/benches/gap-and-heat/stage-times.ts';
 import {
   countText,
   fleschKincaidGrade,
