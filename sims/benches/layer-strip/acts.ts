@@ -16,7 +16,7 @@ export function stripAct(text: string, setting: StripSetting): StripAct {
 }
 
 /** Heads of the columns of {@link cellsOf}. */
-export const stripColumns = ['left, MPa', 'right, MPa', '× mean'] as const;
+export const stripColumns = ['left, MPa', 'right, MPa', 'times mean'] as const;
 
 /** Shear at the two ends of the joint, MPa. */
 export function endsOf({ shear }: Pick<Strip, 'shear'>): readonly [left: number, right: number] {

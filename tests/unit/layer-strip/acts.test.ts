@@ -10,7 +10,8 @@ import {
   transfer,
 } from '../../../lessons/09-layers-and-bone/stage-layers.ts';
 import { cellsOf, endsOf, stripColumns } from '../../../sims/benches/layer-strip/acts.ts';
-import { shearAt, stripOf } from '../../../sims/benches/layer-strip/strip.ts';
+import { shearAt, shearGive, stripOf } from '../../../sims/benches/layer-strip/strip.ts';
+import { materials } from '../../../sims/mechanics/index.ts';
 
 const [metal, twins, thin, short, bone] = stripActs.map(({ strip }) => strip);
 if (!metal || !twins || !thin || !short || !bone) throw new Error('an act is missing');
@@ -52,6 +53,9 @@ describe('the strips of the lecture', () => {
 describe('what the slides after it draw', () => {
   test('within ℓ the shear falls to a third', () => {
     expect(shearAt(metal.shear, transfer) / metal.peakShear).toBeCloseTo(Math.exp(-1), 1);
+    const soft = materials[onMetal.upper].youngsModulus.value * onMetal.upperThickness;
+    expect(Math.sqrt(shearGive(onMetal) * soft) / transfer).toBeCloseTo(1, 2);
+    expect(transfer / onMetal.upperThickness).toBeCloseTo(1, 1);
   });
 
   test('the mean halves with twice the length, and the peak stays', () => {
