@@ -97,7 +97,7 @@ export const pairs: readonly { readonly name: string; readonly joint: Joint }[] 
 
 /** Pressed with this, MPa, and stretched by this share: round numbers to compare layers by. */
 export const PRESSURE = 1;
-export const STRETCH = 0.001;
+const STRETCH = 0.001;
 
 /** What a layer does in a stack that is pressed through, and along a stack that is stretched. */
 export interface Share {
@@ -112,10 +112,6 @@ export const shareOf = (material: MaterialName): Share => ({
   strain: PRESSURE / modulusOf(material),
   stress: STRETCH * modulusOf(material),
 });
-export const shares: readonly Share[] = (
-  ['polyethylene', 'bone cement', 'titanium alloy', 'cobalt-chromium', 'cancellous bone'] as const
-).map(shareOf);
-
 /** A layer of a stack, mm thick; the first is the plastic, measured under the middle of the cup. */
 export interface StackLayer {
   readonly material: MaterialName;
@@ -175,7 +171,7 @@ export function mismatchShear(setting: StripSetting, mismatch: number, x: number
 export const mismatchPeak = mismatchShear(BONDED, MISMATCH, BONDED.length / 2);
 
 /** Shear modulus, MPa. */
-export function shearModulusOf(name: MaterialName): number {
+function shearModulusOf(name: MaterialName): number {
   const { youngsModulus, poissonRatio } = elastic(name);
   return youngsModulus / (2 * (1 + poissonRatio));
 }

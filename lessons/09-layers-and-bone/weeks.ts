@@ -66,14 +66,14 @@ export const early = runNamed('loaded at once', { pegs: 'none' });
 export const late = runNamed(`after ${REST} weeks`, { pegs: 'none', rest: REST });
 export const half = runNamed('about half the load', { pegs: 'none', press: LIGHT });
 export const nearRim = runNamed('nearer the rim', { pegs: 'none', place: 90 });
-export const nearRimLate = runNamed('nearer the rim, late', {
+const nearRimLate = runNamed('nearer the rim, late', {
   pegs: 'none',
   place: 90,
   rest: REST,
 });
 /** The same with three small cemented pegs round it. */
 export const pegged = runNamed('with small pegs', {});
-export const peggedLate = runNamed('with small pegs, late', { rest: REST });
+const peggedLate = runNamed('with small pegs, late', { rest: REST });
 export const runs: readonly Run[] = [early, late, half, nearRim, nearRimLate, pegged, peggedLate];
 
 /** What the second prediction asks: how the late one ends beside the early one. */
@@ -81,12 +81,11 @@ export const restOutcome: 'same' | 'more' | 'less' =
   late.share > 1.2 * early.share ? 'more' : late.share < early.share / 1.2 ? 'less' : 'same';
 
 /** Filling that nothing disturbs: the first weeks that the rates were set by, and what follows. */
-export const LONGEST = 52;
+const LONGEST = 52;
 export const undisturbed = loneOf(0.001, 0, LONGEST);
 
 /** One hold that bears the whole load by itself: `motion` mm before any bone, `rest` weeks without load. */
 export interface Lone {
-  readonly name: string;
   readonly start: number;
   readonly rest: number;
   readonly weeks: Ingrowth['weeks'];
@@ -113,7 +112,6 @@ export function loneOf(motion: number, rest: number, weeks = WEEKS): Lone {
     weeks,
   });
   return {
-    name: `${(motion * MICROMETRES).toFixed(0)} µm, ${rest} weeks`,
     start: motion,
     rest,
     weeks: grown.weeks,
