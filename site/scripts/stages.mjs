@@ -57,11 +57,10 @@ export const stages = [
   },
   {
     name: 'types',
-    run: () =>
-      tools(
-        ['astro', 'check', '--minimumFailingSeverity', 'warning'],
-        ['svelte-check', '--fail-on-warnings', '--output', 'human'],
-      ),
+    // The first writes types that the second reads.
+    run: async () =>
+      (await tools(['astro', 'check', '--minimumFailingSeverity', 'warning'])) &&
+      (await tools(['svelte-check', '--fail-on-warnings', '--output', 'human'])),
   },
   {
     name: 'lint',
