@@ -104,7 +104,7 @@ test('on stage nothing is told before the first act, and each sets before its ro
 test('on stage, by hand: a looser fit takes more cement, and the moment can be chosen', async () => {
   await render(OnStage, { acts });
   await vi.waitFor(() => expect(now()).toEqual(['?', '?', '?']));
-  await page.getByRole('slider', { name: 'Fit error, on every side' }).fill('3');
+  await page.getByRole('slider', { name: 'Fit error' }).fill('3');
   const { result } = gapAct('', { measured: 'pegs', fitError: 3 });
   await vi.waitFor(() => expect(now()).toEqual(gapCells(result)));
   expect(result.cement).toBeGreaterThan(acts[0].result.cement);
