@@ -10,13 +10,7 @@ import {
   pressedAt,
 } from '../../../sims/benches/peg-board/simple-words.ts';
 import { gapAt, isRest, standOf } from '../../../sims/benches/peg-board/stand.ts';
-import {
-  countText,
-  fleschKincaidGrade,
-  sentencesOf,
-  smogGrade,
-  wordsOf,
-} from '../../../site/clinic/reading-grade.ts';
+import { expectEasy, expectShortAndWhole } from './plain-text.ts';
 
 const trials = holdings.flatMap(({ name: hold }) =>
   edges.map(({ name: edge, bearing }) => ({ hold, edge, bearing })),
@@ -66,19 +60,10 @@ describe('what it says', () => {
   });
 
   test('no sentence is over fifteen words, and none has a number', () => {
-    for (const block of everySentence) {
-      expect(block).toMatch(/[.?!]$/);
-      expect(block).not.toMatch(/\d/);
-      for (const sentence of sentencesOf(block)) {
-        expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(15);
-      }
-    }
+    expectShortAndWhole(everySentence);
   });
 
   test('grade at most 6 by Flesch–Kincaid and 8 by SMOG', () => {
-    const counts = countText(everySentence);
-    expect(counts.sentences).toBeGreaterThan(20);
-    expect(fleschKincaidGrade(counts)).toBeLessThanOrEqual(6);
-    expect(smogGrade(counts)).toBeLessThanOrEqual(8);
+    expectEasy(everySentence, 20);
   });
 });
