@@ -108,7 +108,7 @@ test('says and draws a socket that nothing holds', async () => {
   await render(Bench, {
     initial: { b: { ...defaultSetting.b, layout: 'none', bed: 'rough' } },
   });
-  await expect.poll(() => reading('B, gap')[0], LONG).toBe('overturned');
+  await expect.poll(() => reading('B, gap')[0], LONG).toBe('over\u00adturned');
   expect(shown()).toContain('overturned');
   expect(shown()).toContain('movement drawn at its true size');
   expect(words()).toContain('has overturned: nothing balances this load.');

@@ -169,9 +169,10 @@ describe('bilayerBending', () => {
           { thickness: thicknesses[0], modulus: moduli[0], width: 1 },
           { thickness: thicknesses[1], modulus: moduli[1], width: 1 },
         ];
-        const { neutralAxis } = bilayerBending({ layers: [lower, upper], moment: 0 });
-        const arm = thicknesses[0] + thicknesses[1] / 2 - neutralAxis;
-        const moment = -moduli[1] * thicknesses[1] * mismatchStrain * arm;
+        const [below, above] = [moduli[0] * thicknesses[0], moduli[1] * thicknesses[1]];
+        // From the middle of the longer layer to the neutral axis; no difference of lengths that are nearly alike.
+        const arm = (((thicknesses[0] + thicknesses[1]) / 2) * below) / (below + above);
+        const moment = -above * mismatchStrain * arm;
         const { curvature } = bilayerBending({ layers: [lower, upper], moment });
         expectClose(-curvature, bimetalCurvature({ thicknesses, moduli, mismatchStrain }), {
           relative: 1e-6,
