@@ -72,6 +72,7 @@ function noteMaxima(
   const { piece, first, last } = face.rim.pieces[p] as RimRun;
   const beyond = from === first && to === last ? -Infinity : Infinity;
   const isRound = piece.closed && beyond === -Infinity;
+  const { count } = found;
   let before = isRound ? (looked[last - stride] as number) : beyond;
   let here = looked[from] as number;
   const stop = isRound ? last - stride : to;
@@ -81,16 +82,29 @@ function noteMaxima(
       const bend = 2 * here - before - after;
       const lean = after - before;
       const isBetween = bend > 0 && bend < Infinity;
-      const n = found.count < found.index.length ? found.count++ : found.count - 1;
-      found.piece[n] = p;
+      const n = note(found, p, i);
       found.index[n] = isBetween ? i + (stride * lean) / (2 * bend) : i;
       found.height[n] = isBetween ? here + (lean * lean) / (8 * bend) : here;
       found.slack[n] = isBetween ? LEFT_OUT + OF_BEND * bend : LEFT_OUT_AT_END;
-      found.place[n] = i;
     }
     before = here;
     here = after;
   }
+  // Under a ball in the middle of a round face the whole ring may lie level: any place is then as good.
+  if (isRound && found.count === count && here > -Infinity) {
+    const n = note(found, p, first);
+    found.index[n] = first;
+    found.height[n] = here;
+    found.slack[n] = LEFT_OUT_AT_END;
+  }
+}
+
+/** Room for one more maximum, the last taking the place of those too many. @returns where it stands */
+function note(found: ContactSearch['found'], piece: number, place: number): number {
+  const n = found.count < found.index.length ? found.count++ : found.count - 1;
+  found.piece[n] = piece;
+  found.place[n] = place;
+  return n;
 }
 
 function highestFound({ found }: ContactSearch): number {

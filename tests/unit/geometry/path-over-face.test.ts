@@ -32,6 +32,29 @@ describe('pathOverFace', () => {
     );
   });
 
+  test('pathOverFace: a ball that lies on the whole ring of a lip rests there, not on the bottom it bridges', () => {
+    const wide = face({
+      outline: { kind: 'circle', width: 18, height: 18 },
+      curvatureRadiusAP: 64.6,
+      curvatureRadiusSI: 64.6,
+      labrum: { height: 1.7, width: 6.7 },
+    });
+    const hair = 1e-6;
+    const [, row] = pathOverFace(wide, 15.05, 0, [0, hair]);
+    // It rides up a slope of about a third: over the ring, not out of the bottom onto it.
+    expectClose(row?.climb ?? NaN, (row?.stabilityRatio ?? NaN) * hair, { absolute: 1e-11 });
+    const [out] = directionMap(wide, 15.05, { directions: 1, translations: 60 });
+    const end = out?.dislocationTranslation ?? NaN;
+    const rows = pathOverFace(wide, 15.05, 0, 2001).filter(({ translation }) => translation <= end);
+    const area = rows.reduce((sum, { translation, stabilityRatio }, n) => {
+      const before = rows[n - 1];
+      if (before === undefined) return sum;
+      const width = translation - before.translation;
+      return sum + (width * (stabilityRatio + before.stabilityRatio)) / 2;
+    }, 0);
+    expectClose(area, out?.depth ?? NaN, { relative: 1e-4 });
+  });
+
   test('pathOverFace: a round face with a lip is its section rolled over', () => {
     const labrum = { height: 1.2, width: 4 };
     const round = face({
