@@ -56,15 +56,16 @@ export const stages = [
     },
   },
   {
-    name: 'types',
-    // The first writes types that the second reads.
-    run: async () =>
-      (await tools(['astro', 'check', '--minimumFailingSeverity', 'warning'])) &&
-      (await tools(['svelte-check', '--fail-on-warnings', '--output', 'human'])),
-  },
-  {
-    name: 'lint',
-    run: () => tools(['eslint', '.', '--max-warnings', '0'], ['prettier', '--check', '.']),
+    name: 'source',
+    run: async () => {
+      const lint = tools(['eslint', '.', '--max-warnings', '0']);
+      // The first writes types that the second reads.
+      const others =
+        (await tools(['astro', 'check', '--minimumFailingSeverity', 'warning'])) &&
+        (await tools(['svelte-check', '--fail-on-warnings', '--output', 'human'])) &&
+        (await tools(['prettier', '--check', '.']));
+      return (await lint) && others;
+    },
   },
   vitestStage('unit', ['unit', 'component']),
   { name: 'build', run: () => tools(['astro', 'build', '--silent']) },

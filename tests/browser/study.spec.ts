@@ -110,7 +110,8 @@ for (const lesson of lessonRoutes('study').filter((route) => route !== LESSON)) 
   test(`${lesson}: predict, see the answer, answer a question, come back`, async ({ page }) => {
     await page.goto(lesson);
     const predict = page.locator('[data-prediction]').first();
-    const explain = page.locator('study-reveal .content').first();
+    const asked = (await predict.getAttribute('data-prediction')) ?? '';
+    const explain = page.locator(`study-reveal[data-of="${asked}"] .content`).first();
     await predict.scrollIntoViewIfNeeded();
     await expect(explain).toBeHidden();
     await predict.locator('label').first().click();
