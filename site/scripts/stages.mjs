@@ -58,10 +58,10 @@ export const stages = [
   {
     name: 'source',
     run: async () => {
+      // Writes the types that the others read.
+      if (!(await tools(['astro', 'check', '--minimumFailingSeverity', 'warning']))) return false;
       const lint = tools(['eslint', '.', '--max-warnings', '0']);
-      // The first writes types that the second reads.
       const others =
-        (await tools(['astro', 'check', '--minimumFailingSeverity', 'warning'])) &&
         (await tools(['svelte-check', '--fail-on-warnings', '--output', 'human'])) &&
         (await tools(['prettier', '--check', '.']));
       return (await lint) && others;
