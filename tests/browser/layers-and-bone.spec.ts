@@ -27,6 +27,8 @@ test('in the clinic weeks go by at a tap, and Start again brings the first day b
   page,
 }) => {
   await page.goto('clinic/09-layers-and-bone/#step-3');
+  // A choice made before its script is there is not taken.
+  await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
   const said = page.locator('.outcome');
   await page.getByText('It moves a lot', { exact: true }).click();
   await page.getByRole('button', { name: buttonWords.begin }).click();
