@@ -2,7 +2,7 @@ import { seatOf } from '../../sims/benches/rocking-bench/seat.ts';
 import { factValue } from '../fact-value.ts';
 import { fixedText, mm, newtons } from '../../sims/shared/format.ts';
 import { small } from '../../sims/benches/rocking-bench/lettering.ts';
-import { bentBack, stiffBack, type Plank, type Risen } from './bending.ts';
+import { bentBack, stiffBack, type Plank, type Risen } from '../../sims/mechanics/plank-on-bed.ts';
 import { roundWedge, type RoundWedge } from './round-wedge.ts';
 import {
   bare,

@@ -1,5 +1,10 @@
-import { bilayerBending, boneOf, type BilayerBending } from '../../sims/mechanics/index.ts';
-import { bentBack, type Plank, type Risen } from '../06-rim-load/bending.ts';
+import {
+  bilayerBending,
+  boneOf,
+  foundationModulus,
+  type BilayerBending,
+} from '../../sims/mechanics/index.ts';
+import { bentBack, type Plank, type Risen } from '../../sims/mechanics/plank-on-bed.ts';
 import { metalBack, modulusOf, WIDTH } from './layers.ts';
 
 /*
@@ -19,7 +24,7 @@ export const RIM = (3 / 8) * length;
 /** N/mm³: a layer of bone that cannot spread sideways, as the benches take it. */
 export function bedOf(): number {
   const { modulus, poisson } = boneOf('bone, across the face');
-  return (modulus * (1 - poisson)) / ((1 + poisson) * (1 - 2 * poisson)) / LAYER;
+  return foundationModulus({ thickness: LAYER, modulus, poisson });
 }
 
 export interface Back {

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bentBack, stiffBack } from '../../../lessons/06-rim-load/bending.ts';
 import { roundWedge } from '../../../lessons/06-rim-load/round-wedge.ts';
 import * as b from '../../../lessons/06-rim-load/blocks.ts';
 import * as c from '../../../lessons/06-rim-load/curves.ts';
@@ -9,6 +8,7 @@ import * as n from '../../../lessons/06-rim-load/seats.ts';
 import { wedgeUnder, wedgeWithPeg, type Block } from '../../../lessons/06-rim-load/wedge.ts';
 import { FADING_WAY } from '../../../sims/benches/rocking-bench/run.ts';
 import { flatBed, solveSeat, type SeatElement } from '../../../sims/mechanics/index.ts';
+import { bentBack, stiffBack } from '../../../sims/mechanics/plank-on-bed.ts';
 
 /** A block of the handbook: 750 N, 12 mm off the middle. */
 const handbook: Block = { length: 35, width: 25, bed: 10 };
@@ -118,22 +118,6 @@ describe('the wedge under a round back', () => {
 });
 
 describe('a back that bends', () => {
-  const long = { length: 400, width: 20, thickness: 10, modulus: 1000, bed: 20 };
-  const decay = (({ width, thickness, modulus, bed }) =>
-    ((bed * width) / (4 * modulus * ((width * thickness ** 3) / 12))) ** 0.25)(long);
-
-  test('closed form: far from its ends a long beam sinks by Pλ / 2k under the load', () => {
-    const middle = bentBack(long, 100, 0).find(({ at }) => Math.abs(at) < 1e-9);
-    const expected = (100 * decay) / (2 * long.bed * long.width);
-    expect(Math.abs(-(middle?.rise ?? 0) / expected - 1)).toBeLessThan(0.01);
-  });
-
-  test('closed form: at its end it sinks four times as far', () => {
-    const end = bentBack(long, 100, 200).at(-1);
-    const expected = (2 * 100 * decay) / (long.bed * long.width);
-    expect(Math.abs(-(end?.rise ?? 0) / expected - 1)).toBeLessThan(0.01);
-  });
-
   test('so stiff that nothing bends, it is the plane of the rigid back', () => {
     const plank = { ...b.plank, modulus: 1e7 };
     const [first, last] = stiffBack(plank, n.press, b.BEND_FOOT);

@@ -1,6 +1,6 @@
-import { positive } from '../../sims/geometry/numeric.ts';
+import { inRange, positive } from '../geometry/numeric.ts';
 
-/** A back that bends, bonded to a bed that answers a pull as it answers a press. Lengths mm. */
+/** A plank that bends, bonded to a bed that answers a pull as it answers a press. Lengths mm, above 0. */
 export interface Plank {
   readonly length: number;
   readonly width: number;
@@ -11,7 +11,7 @@ export interface Plank {
   readonly bed: number;
 }
 
-/** A place of the back and how far it has risen, mm; below 0 where it is pressed in. */
+/** A place of the plank and how far it has risen, mm; below 0 where it is pressed in. */
 export interface Risen {
   /** From the middle, mm */
   readonly at: number;
@@ -23,12 +23,12 @@ const PARTS = 72;
 const REACH = 3;
 
 /**
- * How a bonded back bends under one force across it: a beam on an elastic bed, in finite elements with cubic shapes.
+ * How a bonded plank bends under one force across it: a beam on an elastic bed, in finite elements with cubic shapes.
  *
  * @param load N, pressing
- * @param at mm from the middle; the nearest node takes it
- * @returns the rise at {@link PARTS} + 1 places from one edge to the other
- * @throws RangeError for sizes or a modulus that are not above 0
+ * @param at mm from the middle, up to half the length to either side; the nearest node takes it
+ * @returns the rise, mm, at {@link PARTS} + 1 places from one edge to the other
+ * @throws RangeError for sizes or a modulus that are not above 0, or a place off the plank
  *
  * Source: beam on elastic foundation (Winkler; Hetényi, from memory); checked against his closed forms.
  */
@@ -39,6 +39,7 @@ export function bentBack(plank: Plank, load: number, at: number): readonly Risen
   positive('thickness', thickness, 'mm');
   positive('modulus', modulus, 'MPa');
   positive('bed', bed, 'N/mm³');
+  inRange('at', at, -length / 2, length / 2, 'mm');
   const part = length / PARTS;
   const bending = (modulus * width * thickness ** 3) / 12 / part ** 3;
   const bearing = (bed * width * part) / 420;
@@ -58,7 +59,15 @@ export function bentBack(plank: Plank, load: number, at: number): readonly Risen
   }));
 }
 
-/** The same back where nothing bends: a plane under the load’s force and moment. */
+/**
+ * The same plank where nothing bends: a plane under the load’s force and moment.
+ *
+ * @param load N, pressing
+ * @param at mm from the middle
+ * @returns the rise, mm, at both edges
+ *
+ * Derivation: balance of force and moment on springs all alike.
+ */
 export function stiffBack(plank: Plank, load: number, at: number): readonly Risen[] {
   const { length, width, bed } = plank;
   const mean = load / (bed * length * width);
