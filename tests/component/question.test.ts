@@ -179,7 +179,7 @@ describe('a bench to set', () => {
   const board = () => render(PegBoardQuestion, { lesson: LESSON, number: 1, question: set });
   const cell = (name: string) => page.getByRole('textbox', { name: `${name}, in mm` });
   const peg = (number: number): HTMLButtonElement => {
-    const found = document.querySelector<HTMLButtonElement>(`[data-peg="${number - 1}"]`);
+    const found = document.querySelector<HTMLButtonElement>(`[data-handle="${number - 1}"]`);
     if (found === null) throw new Error(`no peg ${number}`);
     return found;
   };
@@ -218,7 +218,7 @@ describe('a bench to set', () => {
 
   test('is set by keys, finely with shift, and keeps pegs where there is room', async () => {
     await board();
-    await expect.poll(() => document.querySelectorAll('[data-peg]').length).toBe(3);
+    await expect.poll(() => document.querySelectorAll('[data-handle]').length).toBe(3);
     peg(2).focus();
     await userEvent.keyboard('{ArrowRight}{Shift>}{ArrowRight}{/Shift}');
     await expect.element(cell('Peg 2, front')).toHaveValue('0.6');
@@ -228,9 +228,9 @@ describe('a bench to set', () => {
     await expect.poll(message).toContain('Peg 2 would reach peg 1.');
   });
 
-  test('is dragged; a drag that is taken away by a scroll puts the peg back', async () => {
+  test('is dragged; a drag that a scroll or Escape ends puts the peg back', async () => {
     await board();
-    await expect.poll(() => document.querySelectorAll('[data-peg]').length).toBe(3);
+    await expect.poll(() => document.querySelectorAll('[data-handle]').length).toBe(3);
     const box = peg(3).getBoundingClientRect();
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     // A made-up pointer cannot be captured.
@@ -243,6 +243,13 @@ describe('a bench to set', () => {
     send('pointermove', x + 30);
     await expect.element(cell('Peg 3, front')).not.toHaveValue('0.0');
     send('pointercancel', x + 30);
+    await expect.element(cell('Peg 3, front')).toHaveValue('0.0');
+    peg(3).focus();
+    send('pointerdown', x);
+    send('pointermove', x + 30);
+    await expect.element(cell('Peg 3, front')).not.toHaveValue('0.0');
+    await userEvent.keyboard('{Escape}');
+    send('pointermove', x + 30);
     await expect.element(cell('Peg 3, front')).toHaveValue('0.0');
     send('pointerdown', x);
     send('pointermove', x + 30);
