@@ -46,42 +46,52 @@ function ribbed(core: number, rim: number, apart: number, high: number, lean: nu
 }
 
 const half = diameter / 2;
+/** Of the pegs, all of one size; and the mantle of those in cement. */
+const plain = { width: diameter, depth: length, mantle: 0, sleeve: 0, isMetal: false };
+const CEMENT = 0.7;
 const drawn: Readonly<Record<HoldKind, Omit<HoldPicture, 'kind' | 'pullOut'>>> = {
   'smooth cemented': {
+    ...plain,
     name: ['smooth,', 'cemented'],
     words: 'a plain plastic peg in a mantle of cement.',
     outline: smooth(half, length),
-    ...{ width: diameter, depth: length, mantle: 0.7, sleeve: 0, isMetal: false },
+    mantle: CEMENT,
   },
   'textured cemented': {
+    ...plain,
     name: ['textured,', 'cemented'],
     words: 'a plastic peg with grooves, which the cement fills.',
     outline: ribbed(half - 0.7, half, 2.2, 1, 0.15),
-    ...{ width: diameter, depth: length, mantle: 0.7, sleeve: 0, isMetal: false },
+    mantle: CEMENT,
   },
   'fluted press-fit': {
+    ...plain,
     name: ['fluted,', 'press-fit'],
     words: 'a plastic peg with thin flutes, pressed into bone without cement.',
     outline: ribbed(half - 1.1, half + 0.4, 1.9, 0.35, 0.1),
-    ...{ width: diameter, depth: length, mantle: 0, sleeve: 0, isMetal: false },
   },
   'in-grown': {
+    ...plain,
     name: ['grown', 'in'],
     words: 'a peg with a porous surface, into which bone has grown.',
     outline: smooth(half - 0.6, length),
-    ...{ width: diameter, depth: length, mantle: 0, sleeve: 0.6, isMetal: false },
+    sleeve: 0.6,
   },
   'metal-backed screw-fixed': {
+    ...plain,
     name: ['metal-backed,', 'screwed'],
     words: 'a screw through a metal plate, with plastic on the plate.',
     outline: ribbed(half - 0.7, half + 0.2, 1.3, 0.15, 0.3),
-    ...{ width: diameter, depth: length, mantle: 0, sleeve: 0, isMetal: true },
+    isMetal: true,
   },
   'keel cemented': {
+    ...plain,
     name: ['keel, end on,', 'cemented'],
     words: 'a plate that stands upright in cement, here seen along its edge.',
     outline: smooth(newKeel.thickness / 2, newKeel.depth),
-    ...{ width: newKeel.thickness, depth: newKeel.depth, mantle: 0.7, sleeve: 0, isMetal: false },
+    width: newKeel.thickness,
+    depth: newKeel.depth,
+    mantle: CEMENT,
   },
 };
 

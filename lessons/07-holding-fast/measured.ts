@@ -1,5 +1,5 @@
 import { factEntry, factRange, factValue } from '../fact-value.ts';
-import sources from '../sources.json' with { type: 'json' };
+import { sourceName } from '../source-name.ts';
 import { near, plate } from './seats.ts';
 
 /** Pull-out of whole components, N: measured, with its range, or computed. */
@@ -46,23 +46,10 @@ export interface ComparisonGroup {
   readonly rows: readonly Comparison[];
 }
 
-interface Source {
-  readonly id: string;
-  readonly author?: readonly { readonly family?: string }[];
-  readonly issued?: { readonly 'date-parts': readonly (readonly number[])[] };
-}
-
-function studyOf(factId: string): string {
-  const { source } = factEntry(factId);
-  const found = (sources as readonly Source[]).find(({ id }) => id === source);
-  const year = found?.issued?.['date-parts'][0]?.[0] ?? '';
-  return `${found?.author?.[0]?.family ?? 'Authors not seen'} ${year}`.trim();
-}
-
 function compared(what: string, first: string, second: string): Comparison {
   const { howRead, n: many = NaN } = factEntry(first);
   return {
-    study: studyOf(first),
+    study: sourceName(first),
     what,
     first: factValue(first),
     second: factValue(second),

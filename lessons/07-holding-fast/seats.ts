@@ -94,7 +94,8 @@ function straightOut(elements: ReturnType<typeof seatOf>['elements']): number {
   }).greatestLoad;
 }
 
-const preset = (id: string): Design => {
+/** A design that Peg Board starts from. */
+export const preset = (id: string): Design => {
   const found = presets.find((each) => each.id === id);
   if (found === undefined) throw new RangeError(`id is ${id}; allowed: a preset of Peg Board`);
   return found.design;

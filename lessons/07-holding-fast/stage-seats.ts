@@ -1,21 +1,24 @@
 import { stageLoad } from '../../sims/benches/peg-board/acts.ts';
-import { presets, type Preset } from '../../sims/benches/peg-board/presets.ts';
 import { seatOf, type Seat } from '../../sims/benches/peg-board/seat.ts';
 import type { Design } from '../../sims/benches/peg-board/settings.ts';
 import { standOf, type Stand } from '../../sims/benches/peg-board/stand.ts';
 import { holds, type HoldKind } from '../../sims/mechanics/index.ts';
 import { factEntry, factValue } from '../fact-value.ts';
-import { FAR, ground, NEAR, newPeg, pegAt, sidesOfPeg, usual } from './seats.ts';
+import {
+  FAR,
+  ground,
+  hardestPull,
+  NEAR,
+  newPeg,
+  pegAt,
+  preset,
+  sidesOfPeg,
+  usual,
+} from './seats.ts';
 
 /*
  * What the lecture lays out and draws. One peg is that of the others, so that only places differ.
  */
-
-function presetDesign(id: Preset['id']): Design {
-  const preset = presets.find((each) => each.id === id);
-  if (preset === undefined) throw new RangeError(`id is ${id}; allowed: a preset’s id`);
-  return preset.design;
-}
 
 /** Two pegs at a distance from each other, mm, one in front and one behind. */
 const pairApart = (spacing: number): Design => ({
@@ -24,10 +27,10 @@ const pairApart = (spacing: number): Design => ({
 });
 
 export const one: Design = { pegs: [pegAt(0, 0)], keel: null };
-export const line = presetDesign('line');
-export const triangle = presetDesign('far');
-export const keel = presetDesign('keel');
-export const fluted = presetDesign('fluted');
+export const line = preset('line');
+export const triangle = preset('far');
+export const keel = preset('keel');
+export const fluted = preset('fluted');
 /** The two in line, turned by a quarter: they stand as far from each other as before. */
 export const turned = pairApart(FAR);
 
@@ -43,7 +46,7 @@ export interface Seated {
 function seatedInFront(design: Design): Seated {
   const seat = seatOf(design, ground);
   const stand = standOf(seat, stageLoad);
-  return { design, seat, stand, hardest: Math.max(...stand.pegs.map(({ pull }) => pull)) };
+  return { design, seat, stand, hardest: hardestPull(stand) };
 }
 
 export const oneSeated = seatedInFront(one);
