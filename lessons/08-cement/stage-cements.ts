@@ -4,8 +4,6 @@ import {
   ceiling,
   crossing,
   heatAt,
-  leastHeat,
-  mostHeat,
   pegParts,
   PLANNED,
   QUOTED,
@@ -14,6 +12,7 @@ import {
   skinMinute,
   THICK,
   thick,
+  thickByHeat,
   THIN,
   thin,
   totalHeat,
@@ -33,10 +32,13 @@ export const growth = {
 };
 
 /** Mantles beside the keel, mm: what each brings to a square millimetre of bone, J, and how far it warms it, °C. */
-export const doors = [THIN, THICK].map((thickness) => ({
+export const doors = [
+  { thickness: THIN, warmed: thin },
+  { thickness: THICK, warmed: thick },
+].map(({ thickness, warmed }) => ({
   thickness,
   heat: totalHeat * thickness,
-  rise: riseOf(heatAt(thickness)),
+  rise: riseOf(warmed),
 }));
 
 /** Time for warmth to cross a mantle, s, against that in which half of the heat is made. */
@@ -53,9 +55,7 @@ export const keelPeaks = [
   ...thicknesses.map((thickness) => [thickness, heatAt(thickness).peakAtBone] as const),
 ];
 /** Of the thick mantle at the heats of setting between which print lies, °C. */
-export const thickPeaks = [leastHeat, mostHeat].map(
-  (heat) => heatAt(THICK, 'keel', { heat }).peakAtBone,
-);
+export const thickPeaks = [thickByHeat.least.peakAtBone, thickByHeat.most.peakAtBone];
 
 /** What each rule takes for harm within a minute, °C. */
 export const minuteOfHarm = { bone: QUOTED, skin: skinMinute } as const;
