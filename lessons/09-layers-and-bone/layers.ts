@@ -117,24 +117,22 @@ export interface StackLayer {
   readonly material: MaterialName;
   readonly thickness: number;
 }
-const bone: StackLayer = { material: 'cancellous bone', thickness: 7 };
+/** The two layers of a joint on so much bone as is shown, mm. */
+export const stackOf = ({ setting }: Joint, bone: number): readonly StackLayer[] => [
+  { material: setting.upper, thickness: setting.upperThickness },
+  { material: setting.lower, thickness: setting.lowerThickness },
+  { material: 'cancellous bone', thickness: bone },
+];
+const BONE = 7;
 export const stacks: readonly { readonly name: string; readonly layers: readonly StackLayer[] }[] =
   [
     {
       name: 'plastic in cement',
-      layers: [
-        { material: 'polyethylene', thickness: onCement.setting.upperThickness },
-        { material: 'bone cement', thickness: onCement.setting.lowerThickness },
-        bone,
-      ],
+      layers: stackOf(onCement, BONE),
     },
     {
       name: 'metal-backed',
-      layers: [
-        { material: 'polyethylene', thickness: metalBack.setting.upperThickness },
-        { material: 'titanium alloy', thickness: metalBack.setting.lowerThickness },
-        bone,
-      ],
+      layers: stackOf(metalBack, BONE),
     },
   ];
 

@@ -1,58 +1,32 @@
-import { presets, type Preset } from '../../sims/benches/layer-strip/presets.ts';
-import { defaultStrip, type StripSetting } from '../../sims/benches/layer-strip/settings.ts';
+import { defaultStrip } from '../../sims/benches/layer-strip/settings.ts';
 import { elastic, stripOf } from '../../sims/benches/layer-strip/strip.ts';
 import { runOf } from '../../sims/benches/week-by-week/run.ts';
 import { defaultWeek, type WeekSetting } from '../../sims/benches/week-by-week/settings.ts';
 import { dundurs, type MaterialName } from '../../sims/mechanics/index.ts';
 import { factEntry, factRange, factValue } from '../fact-value.ts';
+import * as layers from './layers.ts';
 
 /*
  * What the lecture lays out and draws of layers and of bone: strips of Layer Strip, half years of Week by Week. Sizes and
  * loads are teaching values.
  */
 
-function presetStrip(id: Preset['id']): StripSetting {
-  const preset = presets.find((each) => each.id === id);
-  if (preset === undefined) throw new RangeError(`id is ${id}; allowed: a preset’s id`);
-  return preset.setting;
-}
+export const onMetal = layers.metalBack.setting;
+export const twins = layers.equals.setting;
+export const cementOnBone = layers.cementOnBone.setting;
+export const thinner = layers.thinner.setting;
+export const shorter = layers.shorter.setting;
 
-export const onMetal = presetStrip('metal-back');
-export const twins = presetStrip('equals');
-export const cementOnBone = presetStrip('cement-bone');
-export const thinner: StripSetting = { ...onMetal, upperThickness: onMetal.upperThickness / 2 };
-export const shorter: StripSetting = { ...onMetal, length: onMetal.length / 2 };
-
-/** A layer of a socket as it is built up, mm. */
-export interface StackLayer {
-  readonly name: MaterialName;
-  readonly thickness: number;
-}
-const strip = presetStrip('cemented');
-/** Bone goes on; so much of it is drawn. */
+/** Bone goes on; so much of it is drawn, mm. */
 const BONE = 6;
-export const stacks: readonly { readonly name: string; readonly layers: readonly StackLayer[] }[] =
-  [
-    {
-      name: 'all plastic',
-      layers: [
-        { name: 'polyethylene', thickness: strip.upperThickness },
-        { name: 'bone cement', thickness: strip.lowerThickness },
-        { name: 'cancellous bone', thickness: BONE },
-      ],
-    },
-    {
-      name: 'metal-backed',
-      layers: [
-        { name: 'polyethylene', thickness: onMetal.upperThickness },
-        { name: 'titanium alloy', thickness: onMetal.lowerThickness },
-        { name: 'cancellous bone', thickness: BONE },
-      ],
-    },
-  ];
+/** Two sockets as they are built up. */
+export const stacks = [
+  { name: 'all plastic', layers: layers.stackOf(layers.onCement, BONE) },
+  { name: 'metal-backed', layers: layers.stackOf(layers.metalBack, BONE) },
+];
 
+export const onMetalStrip = layers.metalBack.strip;
 /** Length within which the first strip’s load passes over, mm. */
-export const onMetalStrip = stripOf(onMetal);
 export const transfer = onMetalStrip.shear.transferLength;
 
 /** Peak and mean of the shear, MPa, of a joint by its length, mm; all else as in the first strip. */
