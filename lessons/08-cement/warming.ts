@@ -3,6 +3,7 @@ import type { HoldName } from '../../sims/benches/gap-and-heat/settings.ts';
 import { BONE_HEAT_LIMIT, SKIN_BURN_LIMIT, type CementHeat } from '../../sims/mechanics/index.ts';
 import {
   heatAt,
+  middle,
   MIDDLE,
   minuteAt,
   opening,
@@ -61,7 +62,7 @@ function historyOf(thickness: number, heat: CementHeat): History {
 }
 
 export const histories: Readonly<Record<HoldName, readonly History[]>> = {
-  keel: [historyOf(THIN, thin), historyOf(MIDDLE, heatAt(MIDDLE)), historyOf(THICK, thick)],
+  keel: [historyOf(THIN, thin), historyOf(MIDDLE, middle), historyOf(THICK, thick)],
   pegs: [
     historyOf(THIN, thinPeg),
     historyOf(MIDDLE, heatAt(MIDDLE, 'pegs')),
