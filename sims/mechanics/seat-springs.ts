@@ -18,7 +18,7 @@ export interface Springs {
   readonly arm: number;
   /** Six numbers an element: gap = row · coordinates. */
   readonly gapRows: Float64Array;
-  /** Twelve numbers an element: two tangential displacements. */
+  /** Twelve numbers an element: two tangential displacements. Left 0 where nothing stands in their way. */
   readonly sideRows: Float64Array;
   readonly stiffness: Float64Array;
   /** The greatest of these and their sum */
@@ -58,10 +58,7 @@ export function springsOf(elements: readonly SeatElement[]): Springs {
     const name = `elements[${i}]`;
     const position = finite(`${name}.position`, element.position);
     const normal = unit(`${name}.normal`, element.normal);
-    const [first, second] = across(normal);
-    springs.gapRows.set(wrench(normal, position, arm), FREEDOMS * i);
-    springs.sideRows.set(wrench(first, position, arm), 2 * FREEDOMS * i);
-    springs.sideRows.set(wrench(second, position, arm), 2 * FREEDOMS * i + FREEDOMS);
+    wrench(normal, position, arm, springs.gapRows, FREEDOMS * i);
     const { normalStiffness, tangentialStiffness, tension, strength, crush } = element;
     springs.stiffness[i] = inRange(`${name}.normalStiffness`, normalStiffness, 0, Infinity, 'N/mm');
     springs.sideStiffness[i] = inRange(
@@ -71,6 +68,11 @@ export function springsOf(elements: readonly SeatElement[]): Springs {
       Infinity,
       'N/mm',
     );
+    if (tangentialStiffness > 0) {
+      across(normal).forEach((direction, j) => {
+        wrench(direction, position, arm, springs.sideRows, FREEDOMS * (2 * i + j));
+      });
+    }
     springs.kind[i] = kindOf(name, tension);
     springs.strength[i] =
       tension === 'limited' ? inRange(`${name}.strength`, strength ?? NaN, 0, Infinity, 'N') : 0;
@@ -86,8 +88,9 @@ export function springsOf(elements: readonly SeatElement[]): Springs {
 
 /** The load's six parts in the coordinates of the springs. */
 export function loadParts({ force, point }: SeatLoad, arm: number): Float64Array {
-  const f = finite('load.force', force);
-  return wrench(f, finite('load.point', point), arm);
+  const parts = new Float64Array(FREEDOMS);
+  wrench(finite('load.force', force), finite('load.point', point), arm, parts, 0);
+  return parts;
 }
 
 /**
@@ -161,17 +164,19 @@ export function isLimited(springs: Springs, i: number): boolean {
 }
 
 /** Displacement along `direction` of a point of the body, as a row over its six coordinates: (d, p × d / arm). */
-function wrench(direction: Vector3, at: Vector3, arm: number): Float64Array {
-  const [dx, dy, dz] = direction;
-  const [x, y, z] = at;
-  return Float64Array.of(
-    dx,
-    dy,
-    dz,
-    (y * dz - z * dy) / arm,
-    (z * dx - x * dz) / arm,
-    (x * dy - y * dx) / arm,
-  );
+function wrench(
+  [dx, dy, dz]: Vector3,
+  [x, y, z]: Vector3,
+  arm: number,
+  into: Float64Array,
+  row: number,
+): void {
+  into[row] = dx;
+  into[row + 1] = dy;
+  into[row + 2] = dz;
+  into[row + 3] = (y * dz - z * dy) / arm;
+  into[row + 4] = (z * dx - x * dz) / arm;
+  into[row + 5] = (x * dy - y * dx) / arm;
 }
 
 function finite(name: string, vector: Vector3): Vector3 {
