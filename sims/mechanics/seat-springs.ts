@@ -135,11 +135,12 @@ export function giveAt(springs: Springs, i: number, slip: number): number {
 export function stiffnessAt(springs: Springs, i: number, gap: number, slip: number): number {
   const k = springs.stiffness[i] ?? 0;
   const kind = springs.kind[i];
+  if (kind === NONE && gap > 0) return 0;
   if (gap < 0) {
-    return gap < -giveAt(springs, i, slip) ? 0 : k;
+    const held = heldAtHome(springs, i, slip);
+    return held + k * gap < -pressAtMost(springs, i, held) ? 0 : k;
   }
-  if (kind === ELASTIC) return k;
-  if (kind === NONE) return gap === 0 ? k : 0;
+  if (kind !== LIMITED) return k;
   return Math.abs(k * (gap - slip)) <= (springs.strength[i] ?? 0) ? k : 0;
 }
 
