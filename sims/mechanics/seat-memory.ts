@@ -38,11 +38,14 @@ export function memoryOn(elements: readonly SeatElement[], fresh: Springs): Seat
       const found = equilibrium(springs, loadParts(load, springs.arm), slips, start);
       const solution = seatSolution(elements, springs, slips, found);
       if (!solution.converged) return solution;
-      const next = slips.map((slip, i) => slipAt(springs, i, found.gaps[i] ?? 0, slip));
-      next.forEach((slip, i) => (ways[i] = (ways[i] ?? 0) + Math.abs(slip - (slips[i] ?? 0))));
-      const homes = springs.homes.map((_, i) =>
-        homeAt(springs, i, found.gaps[i] ?? 0, slips[i] ?? 0),
-      );
+      const [next, homes] = [slips.slice(), springs.homes.slice()];
+      for (let i = 0; i < springs.count; i++) {
+        const [gap, slip] = [found.gaps[i] ?? 0, slips[i] ?? 0];
+        const slipped = slipAt(springs, i, gap, slip);
+        ways[i] = (ways[i] ?? 0) + Math.abs(slipped - slip);
+        next[i] = slipped;
+        homes[i] = homeAt(springs, i, gap, slip);
+      }
       slips = next;
       springs = { ...springs, homes };
       start = found.coordinates;
